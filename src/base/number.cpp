@@ -1,0 +1,65 @@
+#include "base/number.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <fast_float/fast_float.h>
+#include <system_error>
+
+namespace entrywise {
+
+namespace {
+
+bool is_digit(char letter) {
+    return letter >= '0' && letter <= '9';
+}
+
+bool starts_like_a_number(std::string_view text) {
+    const bool negative = !text.empty() && text.front() == '-';
+    const std::string_view digits = negative ? text.substr(1) : text;
+    if (digits.empty()) {
+        return false;
+    }
+    return is_digit(digits[0]) || (digits[0] == '.' && digits.size() > 1 && is_digit(digits[1]));
+}
+
+}  // namespace
+
+std::optional<LeadingNumber> leading_number(std::string_view text) {
+    if (!starts_like_a_number(text)) {
+        return std::nullopt;
+    }
+    // `5.0..6.0` is a span: the number ends before the two dots.
+    const auto span = text.find("..");
+    const std::string_view candidate = text.substr(0, span);
+    double number = 0.0;
+    const auto [end, error] = fast_float::from_chars(candidate.data(), candidate.data() + candidate.size(), number);
+    if (error != std::errc() || !std::isfinite(number)) {
+        return std::nullopt;
+    }
+    return LeadingNumber{number, text.substr(static_cast<std::size_t>(end - text.data()))};
+}
+
+std::optional<double> number_from(std::string_view text) {
+    const auto leading = leading_number(text);
+    if (!leading || !leading->rest.empty()) {
+        return std::nullopt;
+    }
+    return leading->number;
+}
+
+std::string fixed(double number, int decimals) {
+    std::string text = fmt::format("{:.{}f}", number, decimals);
+    const bool negative_zero = text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos;
+    return negative_zero ? text.substr(1) : text;
+}
+
+std::string shortest(double number) {
+    return fmt::format("{}", number);
+}
+
+double rounded(double number, int decimals) {
+    return number_from(fixed(number, decimals)).value_or(number);
+}
+
+}  // namespace entrywise
