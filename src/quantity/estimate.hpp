@@ -1,18 +1,13 @@
 #pragma once
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <functional>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
-#include "quantity/quantities.hpp"
-
 namespace entrywise {
-
-/// How many draws stand for an uncertain value. A power of two, as quasi-random sequences of base two want it.
-inline constexpr std::size_t draw_count = 512;
 
 /// The middle of an estimate and the ends between which eight in ten of its draws lie.
 template <class Value>
@@ -22,28 +17,30 @@ struct Interval80 {
     Value high;
 };
 
-/// An uncertain value as `draw_count` draws. Draws of the same index belong together in every estimate of one
-/// beer, so that dependence between values is kept: a function of estimates is the function of their draws.
+/// An uncertain value as a list of draws, at least one. Draws of the same index belong together in every
+/// estimate of one beer, so that dependence between values is kept: a function of estimates is the function
+/// of their draws. All estimates of one beer have the same count of draws.
 template <class Value>
 class Estimate {
   public:
     Estimate() = default;
-    explicit Estimate(Value same_for_all) : draws_(draw_count, same_for_all) {}
     explicit Estimate(std::vector<Value> draws) : draws_(std::move(draws)) {}
 
     const std::vector<Value>& draws() const { return draws_; }
+    std::size_t count() const { return draws_.size(); }
     const Value& operator[](std::size_t index) const { return draws_[index]; }
 
     /// Median, 10th and 90th percentile of the draws, each a value that was drawn.
     Interval80<Value> interval() const {
         std::vector<Value> sorted = draws_;
         std::sort(sorted.begin(), sorted.end());
-        return {sorted[draw_count / 2], sorted[draw_count / 10], sorted[draw_count - 1 - draw_count / 10]};
+        const std::size_t tenth = count() / 10;
+        return {sorted[count() / 2], sorted[tenth], sorted[count() - 1 - tenth]};
     }
 
     Value median() const {
         std::vector<Value> partly_sorted = draws_;
-        const auto middle = partly_sorted.begin() + draw_count / 2;
+        const auto middle = partly_sorted.begin() + static_cast<std::ptrdiff_t>(count() / 2);
         std::nth_element(partly_sorted.begin(), middle, partly_sorted.end());
         return *middle;
     }
@@ -52,21 +49,21 @@ class Estimate {
     template <class Condition>
     double chance(Condition condition) const {
         const auto holding = std::count_if(draws_.begin(), draws_.end(), condition);
-        return static_cast<double>(holding) / static_cast<double>(draw_count);
+        return static_cast<double>(holding) / static_cast<double>(count());
     }
 
   private:
     std::vector<Value> draws_;
 };
 
-/// The function applied draw by draw: a formula over values becomes one over estimates.
-template <class Function, class... Values>
-auto lift(Function function, const Estimate<Values>&... estimates) {
-    using Result = std::decay_t<std::invoke_result_t<Function&, const Values&...>>;
+/// The function applied draw by draw: a formula over values becomes one over estimates of equal count.
+template <class Function, class First, class... Rest>
+auto lift(Function function, const Estimate<First>& first, const Estimate<Rest>&... rest) {
+    using Result = std::decay_t<std::invoke_result_t<Function&, const First&, const Rest&...>>;
     std::vector<Result> draws;
-    draws.reserve(draw_count);
-    for (std::size_t index = 0; index < draw_count; ++index) {
-        draws.push_back(std::invoke(function, estimates[index]...));
+    draws.reserve(first.count());
+    for (std::size_t index = 0; index < first.count(); ++index) {
+        draws.push_back(std::invoke(function, first[index], rest[index]...));
     }
     return Estimate<Result>(std::move(draws));
 }

@@ -74,6 +74,12 @@ inline constexpr Carbonation volume_of_co2 = Carbonation::from_value(1.0);
 inline constexpr Share whole = Share::from_value(1.0);
 inline constexpr Share percent = Share::from_value(0.01);
 
+/// How many of a unit a quantity is, as the bare number that the body of a formula works with.
+template <class Quantity>
+constexpr double in(Quantity quantity, Quantity unit) {
+    return quantity / unit;
+}
+
 /// A thermometer reading from degrees Celsius, and back.
 Temperature celsius(double degrees);
 double in_celsius(Temperature temperature);

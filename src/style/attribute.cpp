@@ -57,8 +57,8 @@ constexpr std::array<Description, attribute_count> descriptions{{
     {Section::mouthfeel, "astringency"},
 }};
 
-constexpr std::array<std::string_view, section_count> section_words{"aroma", "appearance", "flavor", "mouthfeel",
-                                                                    "overall"};
+constexpr std::array<std::string_view, section_count> section_words{"aroma", "appearance", "flavor",
+                                                                    "mouthfeel", "overall"};
 
 constexpr std::array<std::string_view, 8> intensity_words{"none",   "very low",    "low",  "medium-low",
                                                           "medium", "medium-high", "high", "very high"};

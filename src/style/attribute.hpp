@@ -20,13 +20,46 @@ enum class SensoryScale { intensity, body, clarity, finish, balance };
 
 /// Everything a judge senses of a beer, by section.
 enum class Attribute {
-    aroma_malt, aroma_caramel, aroma_toast, aroma_roast, aroma_hop, aroma_ester, aroma_phenol, aroma_alcohol,
-    aroma_sour, aroma_funk, aroma_smoke, aroma_diacetyl, aroma_dms, aroma_sulfur,
-    appearance_clarity, appearance_head_size, appearance_head_retention,
-    flavor_malt, flavor_sweetness, flavor_caramel, flavor_toast, flavor_roast, flavor_hop, flavor_bitterness,
-    flavor_ester, flavor_phenol, flavor_alcohol, flavor_sour, flavor_funk, flavor_smoke, flavor_salt,
-    flavor_spice, flavor_diacetyl, flavor_finish, flavor_balance,
-    mouthfeel_body, mouthfeel_carbonation, mouthfeel_warmth, mouthfeel_creaminess, mouthfeel_astringency
+    aroma_malt,
+    aroma_caramel,
+    aroma_toast,
+    aroma_roast,
+    aroma_hop,
+    aroma_ester,
+    aroma_phenol,
+    aroma_alcohol,
+    aroma_sour,
+    aroma_funk,
+    aroma_smoke,
+    aroma_diacetyl,
+    aroma_dms,
+    aroma_sulfur,
+    appearance_clarity,
+    appearance_head_size,
+    appearance_head_retention,
+    flavor_malt,
+    flavor_sweetness,
+    flavor_caramel,
+    flavor_toast,
+    flavor_roast,
+    flavor_hop,
+    flavor_bitterness,
+    flavor_ester,
+    flavor_phenol,
+    flavor_alcohol,
+    flavor_sour,
+    flavor_funk,
+    flavor_smoke,
+    flavor_salt,
+    flavor_spice,
+    flavor_diacetyl,
+    flavor_finish,
+    flavor_balance,
+    mouthfeel_body,
+    mouthfeel_carbonation,
+    mouthfeel_warmth,
+    mouthfeel_creaminess,
+    mouthfeel_astringency
 };
 inline constexpr std::size_t attribute_count = 40;
 
@@ -47,8 +80,8 @@ std::optional<Section> section_named(std::string_view word);
 /// The words of a scale, lowest first.
 std::span<const std::string_view> words_of(SensoryScale scale);
 
-/// The level a word stands for on a scale. Words that mean the same are known: `light` is `low`, `moderate` is
-/// `medium`, `strong` is `high`.
+/// The level a word stands for on a scale. Words that mean the same are known: `light` is `low`, `moderate`
+/// is `medium`, `strong` is `high`.
 std::optional<double> level_named(SensoryScale scale, std::string_view word);
 
 /// The word nearest to a level. Levels beyond an end take the word of that end.
@@ -59,7 +92,9 @@ template <class Value>
 class ByAttribute {
   public:
     Value& operator[](Attribute attribute) { return values_[static_cast<std::size_t>(attribute)]; }
-    const Value& operator[](Attribute attribute) const { return values_[static_cast<std::size_t>(attribute)]; }
+    const Value& operator[](Attribute attribute) const {
+        return values_[static_cast<std::size_t>(attribute)];
+    }
 
   private:
     std::array<Value, attribute_count> values_{};

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "brewing/beer.hpp"
+#include "recipe/recipe.hpp"
+
+namespace entrywise {
+
+/// Something about a recipe that can hurt someone, told where it applies.
+struct Caution {
+    std::string kind;  ///< pressure, allergen, alcohol or botanical
+    std::string text;
+};
+
+/// The cautions that apply to a recipe and what it makes.
+std::vector<Caution> cautions_of(const Recipe& recipe, const Beer& beer);
+
+}  // namespace entrywise

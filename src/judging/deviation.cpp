@@ -1,0 +1,125 @@
+#include "judging/deviation.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <optional>
+
+namespace entrywise {
+
+namespace {
+
+double steps_outside(double level, double low, double high) {
+    return level > high ? level - high : std::min(level - low, 0.0);
+}
+
+/// Whether, draw by draw, a number lies in the style's range. Without a range nothing speaks for the beer.
+template <class Quantity>
+std::vector<bool> in_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range) {
+    std::vector<bool> inside;
+    inside.reserve(estimate.count());
+    for (const Quantity& value : estimate.draws()) {
+        inside.push_back(range.has_value() && range->contains(value));
+    }
+    return inside;
+}
+
+std::vector<bool> both(const std::vector<bool>& first, const std::vector<bool>& second) {
+    std::vector<bool> result;
+    result.reserve(first.size());
+    std::transform(first.begin(), first.end(), second.begin(), std::back_inserter(result),
+                   std::logical_and<>());
+    return result;
+}
+
+/// Whether, draw by draw, the numbers that stand behind an attribute are inside the style's ranges; empty for
+/// an attribute with no number behind it.
+std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const StyleRanges& ranges) {
+    switch (attribute) {
+        case Attribute::flavor_bitterness:
+            return in_range(beer.bitterness.total, ranges.bitterness);
+        case Attribute::flavor_balance:
+            return both(in_range(beer.bitterness.total, ranges.bitterness),
+                        in_range(beer.original_gravity.total, ranges.original_gravity));
+        case Attribute::flavor_finish:
+        case Attribute::flavor_sweetness:
+        case Attribute::mouthfeel_body:
+            return in_range(beer.final_gravity, ranges.final_gravity);
+        case Attribute::flavor_malt:
+        case Attribute::aroma_malt:
+            return in_range(beer.original_gravity.total, ranges.original_gravity);
+        case Attribute::aroma_alcohol:
+        case Attribute::flavor_alcohol:
+        case Attribute::mouthfeel_warmth:
+            return in_range(beer.alcohol, ranges.alcohol);
+        default:
+            return {};
+    }
+}
+
+Deviation deviation_of(Attribute attribute, const Expectation& expectation, const Beer& beer,
+                       const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
+    const Estimate<double>& level = profile.level[attribute];
+    const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
+    std::vector<double> steps;
+    steps.reserve(level.count());
+    for (std::size_t draw = 0; draw < level.count(); ++draw) {
+        const bool numbers_met = !met.empty() && met[draw];
+        const double outside = steps_outside(level[draw], expectation.low, expectation.high);
+        steps.push_back(numbers_met ? score_sheet.in_range_weight * outside : outside);
+    }
+    return {.section = section_of(attribute),
+            .attribute = std::string(word_of(attribute)),
+            .steps = std::move(steps),
+            .level = level.median(),
+            .accepted_low = expectation.low,
+            .accepted_high = expectation.high,
+            .weight = expectation.assumed ? score_sheet.assumed_weight : 1.0,
+            .assumed = expectation.assumed};
+}
+
+/// From memory of a style and without a second glass, an eye tells about a fifth of the color, and no less
+/// than 1 SRM; beyond 35 SRM all is black (working values; side by side it does far better: de Lange, Color,
+/// in Bamforth (ed.), Brewing Materials and Processes, 2016).
+constexpr double least_color_step = 1.0;
+constexpr double color_step_share = 0.2;
+constexpr double black_from = 35.0;
+
+double color_step(double limit) {
+    return std::max(least_color_step, color_step_share * limit);
+}
+
+Deviation color_deviation(const Estimate<Color>& color, const Range<Color>& range) {
+    const double low = std::min(range.low ? in(*range.low, srm) : 0.0, black_from);
+    const double high = range.high ? std::min(in(*range.high, srm), black_from) : black_from;
+    std::vector<double> steps;
+    steps.reserve(color.count());
+    for (const Color& value : color.draws()) {
+        const double seen = std::min(in(value, srm), black_from);
+        const double outside = steps_outside(seen, low, high);
+        steps.push_back(outside / color_step(outside > 0.0 ? high : low));
+    }
+    return {.section = Section::appearance,
+            .attribute = "color",
+            .steps = std::move(steps),
+            .level = color.median() / srm,
+            .accepted_low = low,
+            .accepted_high = range.high ? in(*range.high, srm) : high};
+}
+
+}  // namespace
+
+std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
+                                     const ScoreSheet& score_sheet) {
+    std::vector<Deviation> deviations;
+    for (const Attribute attribute : all_attributes()) {
+        if (const auto& expectation = style.expected[attribute]) {
+            deviations.push_back(deviation_of(attribute, *expectation, beer, profile, style, score_sheet));
+        }
+    }
+    if (style.ranges.color) {
+        deviations.push_back(color_deviation(beer.color.total, *style.ranges.color));
+    }
+    return deviations;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "brewing/beer.hpp"
+#include "sensing/profile.hpp"
+#include "style/score_sheet.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// How far, draw by draw, one thing sensed lies outside what the style accepts: in steps, above positive,
+/// below negative, zero inside.
+struct Deviation {
+    Section section = Section::overall;
+    std::string attribute;
+    std::vector<double> steps;
+    double level = 0.0;  ///< median, on the attribute's scale (SRM for color)
+    double accepted_low = 0.0;
+    double accepted_high = 0.0;
+    double weight = 1.0;  ///< of a miss: less for what the guide only takes for granted
+    bool assumed = false;
+};
+
+/// The deviation of every attribute that the style describes, and of color where it prints a range.
+std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
+                                     const ScoreSheet& score_sheet);
+
+}  // namespace entrywise

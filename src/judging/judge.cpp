@@ -1,0 +1,239 @@
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <string>
+#include <utility>
+
+#include "judging/deviation.hpp"
+#include "judging/notice.hpp"
+#include "judging/sheet.hpp"
+#include "quantity/printed_precision.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// A finding is worth telling from these on (working values): fewer would hide, more would nag.
+constexpr double least_notice = 0.15;
+constexpr double fewest_points = 0.15;
+
+/// What one deviation is expected to cost over all sections, draw by draw, before it is shared out.
+struct Charge {
+    const Deviation* deviation = nullptr;
+    std::vector<double> noticed;
+    std::vector<double> points;
+};
+
+Charge charge_of(const Deviation& deviation, double cause_weight, const ScoreSheet& score_sheet) {
+    Charge charge{.deviation = &deviation, .noticed = {}, .points = {}};
+    for (const double steps : deviation.steps) {
+        const double noticed = chance_of_notice(steps, score_sheet);
+        charge.noticed.push_back(noticed);
+        charge.points.push_back(noticed * points_for(steps, score_sheet) * cause_weight * deviation.weight);
+    }
+    return charge;
+}
+
+/// The charges of one cause: those of the attributes that show it and that the style describes.
+std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
+                               const ScoreSheet& score_sheet) {
+    std::vector<Charge> charges;
+    for (const Deviation& deviation : deviations) {
+        const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
+        if (std::find(cause.shown_by.begin(), cause.shown_by.end(), name) != cause.shown_by.end()) {
+            charges.push_back(charge_of(deviation, cause.weight, score_sheet));
+        }
+    }
+    return charges;
+}
+
+/// Points and notice of one attribute in one direction, summed over the draws.
+struct Tally {
+    const Deviation* deviation = nullptr;
+    Direction direction = Direction::above;
+    double noticed = 0.0;
+    double points = 0.0;
+};
+
+Direction direction_of(double steps) {
+    return steps > 0.0 ? Direction::above : Direction::below;
+}
+
+constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
+                                                      Section::mouthfeel, Section::overall};
+
+/// Adds up what the causes cost: by section and draw, and by attribute and direction.
+class Account {
+  public:
+    Account(const ScoreSheet& score_sheet, std::size_t draws) : score_sheet_(score_sheet) {
+        for (const Section section : sections) {
+            left_[section].assign(draws, 1.0);
+        }
+    }
+
+    void charge(const Cause& cause, const std::vector<Charge>& charges) {
+        for (const Section section : sections) {
+            if (cause.shares[section] > 0.0) {
+                charge_section(section, cause.shares[section], charges);
+            }
+        }
+        for (const Charge& each : charges) {
+            note_how_often(each);
+        }
+    }
+
+    /// Points at risk in a section. Misses do not add up without limit: each takes its part of what is left.
+    Estimate<double> at_risk(Section section) const {
+        std::vector<double> points;
+        for (const double left : left_[section]) {
+            points.push_back(score_sheet_.points[section] * (1.0 - left));
+        }
+        return Estimate<double>(std::move(points));
+    }
+
+    std::vector<Tally> tallies() const {
+        std::vector<Tally> result;
+        for (const auto& [key, tally] : tallies_) {
+            result.push_back(tally);
+        }
+        return result;
+    }
+
+  private:
+    using Key = std::pair<std::string, Direction>;
+
+    /// A section is charged with the dearest attribute of its own; where the cause shows in none of the
+    /// section's attributes, with the dearest of all.
+    void charge_section(Section section, double share, const std::vector<Charge>& charges) {
+        const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
+            return charge.deviation->section == section;
+        });
+        std::vector<double>& left = left_[section];
+        const double most = score_sheet_.points[section];
+        for (std::size_t draw = 0; draw < left.size(); ++draw) {
+            const Charge* dearest = nullptr;
+            for (const Charge& charge : charges) {
+                const bool counts = !has_own || charge.deviation->section == section;
+                if (counts && (dearest == nullptr || charge.points[draw] > dearest->points[draw])) {
+                    dearest = &charge;
+                }
+            }
+            if (dearest == nullptr || dearest->points[draw] == 0.0) {
+                continue;
+            }
+            const double points = std::min(share * dearest->points[draw], most);
+            left[draw] *= 1.0 - points / most;
+            tally(*dearest->deviation, direction_of(dearest->deviation->steps[draw])).points += points;
+        }
+    }
+
+    void note_how_often(const Charge& charge) {
+        for (std::size_t draw = 0; draw < charge.noticed.size(); ++draw) {
+            if (charge.noticed[draw] > 0.0) {
+                tally(*charge.deviation, direction_of(charge.deviation->steps[draw])).noticed +=
+                    charge.noticed[draw];
+            }
+        }
+    }
+
+    Tally& tally(const Deviation& deviation, Direction direction) {
+        const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
+        Tally& found = tallies_[Key(name, direction)];
+        found.deviation = &deviation;
+        found.direction = direction;
+        return found;
+    }
+
+    const ScoreSheet& score_sheet_;
+    BySection<std::vector<double>> left_;
+    std::map<Key, Tally> tallies_;
+};
+
+PointsAtRisk summary(const Estimate<double>& points) {
+    const auto interval = points.interval();
+    return {.median = interval.median, .low = interval.low, .high = interval.high};
+}
+
+Estimate<double> sum_of(const BySection<Estimate<double>>& points) {
+    Estimate<double> sum = points[Section::aroma];
+    for (const Section section :
+         {Section::appearance, Section::flavor, Section::mouthfeel, Section::overall}) {
+        sum = lift([](double first, double second) { return first + second; }, sum, points[section]);
+    }
+    return sum;
+}
+
+std::vector<Finding> findings_of(const std::vector<Tally>& tallies, std::size_t draws) {
+    std::vector<Finding> findings;
+    const double count = static_cast<double>(draws);
+    for (const Tally& tally : tallies) {
+        const Deviation& deviation = *tally.deviation;
+        const Finding finding{.section = deviation.section,
+                              .attribute = deviation.attribute,
+                              .direction = tally.direction,
+                              .noticed = tally.noticed / count,
+                              .points = tally.points / count,
+                              .level = deviation.level,
+                              .accepted_low = deviation.accepted_low,
+                              .accepted_high = deviation.accepted_high,
+                              .assumed = deviation.assumed};
+        if (finding.noticed >= least_notice && finding.points >= fewest_points) {
+            findings.push_back(finding);
+        }
+    }
+    std::stable_sort(findings.begin(), findings.end(), [](const Finding& first, const Finding& second) {
+        return first.points > second.points;
+    });
+    return findings;
+}
+
+template <class Quantity>
+void add_number(std::vector<NumberCheck>& numbers, Number number, const Estimate<Quantity>& estimate,
+                const std::optional<Range<Quantity>>& range) {
+    if (range) {
+        const auto inside = [&](Quantity value) { return range->contains(at_printed_precision(value)); };
+        numbers.push_back({number, estimate.chance(inside)});
+    }
+}
+
+std::vector<NumberCheck> check_numbers(const Beer& beer, const StyleRanges& ranges) {
+    std::vector<NumberCheck> numbers;
+    add_number(numbers, Number::original_gravity, beer.original_gravity.total, ranges.original_gravity);
+    add_number(numbers, Number::final_gravity, beer.final_gravity, ranges.final_gravity);
+    add_number(numbers, Number::alcohol, beer.alcohol, ranges.alcohol);
+    add_number(numbers, Number::bitterness, beer.bitterness.total, ranges.bitterness);
+    add_number(numbers, Number::color, beer.color.total, ranges.color);
+    return numbers;
+}
+
+}  // namespace
+
+std::string id_of(const Finding& finding) {
+    const std::string direction = finding.direction == Direction::above ? "above" : "below";
+    return std::string(word_of(finding.section)) + "." + finding.attribute + "." + direction;
+}
+
+Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
+    const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
+    const std::size_t draws = beer.alcohol.count();
+    Account account(score_sheet, draws);
+    for (const Cause& cause : score_sheet.causes) {
+        account.charge(cause, charges_of(cause, deviations, score_sheet));
+    }
+    Sheet sheet;
+    sheet.numbers = check_numbers(beer, style.ranges);
+    BySection<Estimate<double>> at_risk;
+    for (const Section section : sections) {
+        at_risk[section] = account.at_risk(section);
+        sheet.at_risk[section] = summary(at_risk[section]);
+    }
+    sheet.total = summary(sum_of(at_risk));
+    sheet.findings = findings_of(account.tallies(), draws);
+    const auto& all = all_attributes();
+    sheet.attributes_checked = static_cast<int>(std::count_if(
+        all.begin(), all.end(), [&](Attribute attribute) { return style.expected[attribute].has_value(); }));
+    sheet.attributes_not_described = static_cast<int>(attribute_count) - sheet.attributes_checked;
+    return sheet;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,62 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "brewing/beer.hpp"
+#include "sensing/profile.hpp"
+#include "style/score_sheet.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// The numbers that a guide prints ranges of.
+enum class Number { original_gravity, final_gravity, alcohol, bitterness, color };
+
+/// The chance that a number lies inside the style's range, at the precision that is printed.
+struct NumberCheck {
+    Number number;
+    double within = 0.0;
+};
+
+/// Points that the recipe puts at risk: middle and the span that holds eight in ten.
+struct PointsAtRisk {
+    double median = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+};
+
+enum class Direction { above, below };
+
+/// One thing out of style that a judge may note.
+struct Finding {
+    Section section = Section::overall;
+    std::string attribute;  ///< word within the section; `color` stands beside the sensed attributes
+    Direction direction = Direction::above;
+    double noticed = 0.0;  ///< chance that a judge notices
+    double points = 0.0;   ///< points it is expected to cost over all sections
+    double level = 0.0;    ///< median level on the attribute's scale (SRM for color)
+    double accepted_low = 0.0;
+    double accepted_high = 0.0;
+    bool assumed = false;  ///< the guide takes the expectation for granted rather than stating it
+};
+
+/// `flavor.bitterness.above`: the finding's name, the same in every version.
+std::string id_of(const Finding& finding);
+
+/// The predicted sheet: points at risk by section, and what they are at risk for, dearest first.
+struct Sheet {
+    std::vector<NumberCheck> numbers;
+    BySection<PointsAtRisk> at_risk;
+    PointsAtRisk total;
+    std::vector<Finding> findings;
+    int attributes_checked = 0;
+    int attributes_not_described = 0;  ///< of which the style says nothing
+};
+
+/// Holds a beer and what is sensed of it against a style. Predicts the points that the recipe puts at risk;
+/// what comes from execution (infection, oxidation, light) is not in it.
+Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet);
+
+}  // namespace entrywise

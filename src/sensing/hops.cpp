@@ -1,0 +1,15 @@
+#include "sensing/hops.hpp"
+
+#include "sensing/saturation.hpp"
+
+namespace entrywise {
+
+double hop_aroma_level(Concentration dry_hop_equivalent) {
+    return saturating_level(in(dry_hop_equivalent, gram_per_liter), {.half_at = 2.5, .steepness = 1.0});
+}
+
+double hop_flavor_level(Concentration dry_hop_equivalent) {
+    return saturating_level(in(dry_hop_equivalent, gram_per_liter), {.half_at = 2.2, .steepness = 1.0});
+}
+
+}  // namespace entrywise

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <vector>
+
+#include "quantity/estimate.hpp"
+#include "style/attribute.hpp"
+
+namespace entrywise {
+
+/// What a judge senses of a beer: for every attribute its level on the attribute's scale, as draws that
+/// belong together with those of the beer.
+struct Profile {
+    ByAttribute<Estimate<double>> level;
+};
+
+}  // namespace entrywise
