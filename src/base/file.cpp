@@ -1,15 +1,17 @@
 #include "base/file.hpp"
 
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <cstdlib>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sys/stat.h>
 #include <unistd.h>
-
-#include <array>
-#include <cerrno>
-#include <cstdlib>
-#include <system_error>
-#include <utility>
 
 namespace entrywise {
 
@@ -81,9 +83,9 @@ bool write_all(int descriptor, std::string_view text) {
     return true;
 }
 
-Fault unwritable(const std::string& path, int error) {
+Fault unwritable(const std::string& path, std::string found) {
     return {.place = {path, {}},
-            .found = reason(error),
+            .found = std::move(found),
             .expected = "a place that can be written",
             .nearest = {},
             .remedy = "Nothing was written; what stood there before is untouched."};
@@ -111,18 +113,27 @@ Outcome<std::string> read_file(const std::string& path, std::size_t most_bytes) 
 }
 
 std::optional<Fault> write_file_whole(const std::string& path, std::string_view text) {
-    std::string temporary = path + ".XXXXXX";
+    struct stat status {};
+    if (::stat(path.c_str(), &status) == 0 && !S_ISREG(status.st_mode)) {
+        return unwritable(path, S_ISDIR(status.st_mode) ? "a folder" : "no regular file");
+    }
+    // What a link points to is replaced, not the link.
+    std::error_code no_such_file;
+    const std::filesystem::path linked = std::filesystem::canonical(path, no_such_file);
+    const std::string target = no_such_file ? path : linked.string();
+    std::string temporary = target + ".XXXXXX";
     const Descriptor output(::mkostemp(temporary.data(), O_CLOEXEC));
     if (!output.is_open()) {
-        return unwritable(path, errno);
+        return unwritable(path, reason(errno));
     }
     constexpr mode_t readable_by_all = S_IRUSR | S_IWUSR | S_IRGRP | S_IROTH;
-    const bool written = write_all(output.number(), text) && ::fchmod(output.number(), readable_by_all) == 0 &&
-                         ::fsync(output.number()) == 0 && std::rename(temporary.c_str(), path.c_str()) == 0;
+    const bool written = write_all(output.number(), text) &&
+                         ::fchmod(output.number(), readable_by_all) == 0 && ::fsync(output.number()) == 0 &&
+                         std::rename(temporary.c_str(), target.c_str()) == 0;
     if (!written) {
         const int error = errno;
         ::unlink(temporary.c_str());
-        return unwritable(path, error);
+        return unwritable(path, reason(error));
     }
     return std::nullopt;
 }

@@ -14,7 +14,8 @@ namespace entrywise {
 Outcome<std::string> read_file(const std::string& path, std::size_t most_bytes);
 
 /// Writes the text whole or not at all: into a new file beside the target that then takes its place. A
-/// failure leaves whatever stood there before and is told as a fault.
+/// failure leaves whatever stood there before and is told as a fault. A link is followed; a folder, a device
+/// or a pipe in the place of the target is a fault.
 std::optional<Fault> write_file_whole(const std::string& path, std::string_view text);
 
 }  // namespace entrywise

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <utility>
 
 #include "base/text.hpp"
 
@@ -22,8 +23,8 @@ std::size_t edits_between(std::string_view from, std::string_view to) {
         for (std::size_t column = 1; column <= to.size(); ++column) {
             const std::size_t substitution = last[column - 1] + (from[row - 1] == to[column - 1] ? 0 : 1);
             current[column] = std::min({last[column] + 1, current[column - 1] + 1, substitution});
-            const bool exchanged = row > 1 && column > 1 && from[row - 1] == to[column - 2] &&
-                                   from[row - 2] == to[column - 1];
+            const bool exchanged =
+                row > 1 && column > 1 && from[row - 1] == to[column - 2] && from[row - 2] == to[column - 1];
             if (exchanged) {
                 current[column] = std::min(current[column], before_last[column - 2] + 1);
             }
@@ -57,7 +58,8 @@ std::string nearest_word(std::string_view text, const std::vector<std::string>& 
         return {};
     }
     std::string nearest;
-    std::size_t fewest = std::max<std::size_t>(1, wanted.size() / 3) + 1;
+    // One edit of a single letter would make any word of it.
+    std::size_t fewest = std::min(wanted.size(), std::max<std::size_t>(1, wanted.size() / 3) + 1);
     for (const std::string& word : known) {
         const std::size_t edits = edits_between(wanted, lowered(word));
         if (edits < fewest) {

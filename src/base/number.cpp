@@ -1,10 +1,10 @@
 #include "base/number.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
-#include <fast_float/fast_float.h>
 #include <system_error>
+
+#include <fast_float/fast_float.h>
+#include <fmt/format.h>
 
 namespace entrywise {
 
@@ -23,6 +23,11 @@ bool starts_like_a_number(std::string_view text) {
     return is_digit(digits[0]) || (digits[0] == '.' && digits.size() > 1 && is_digit(digits[1]));
 }
 
+/// Whether digits other than zero stand before the exponent: such a number that reads as zero was too small.
+bool has_a_nonzero_digit(std::string_view number) {
+    return number.substr(0, number.find_first_of("eE")).find_first_of("123456789") != std::string_view::npos;
+}
+
 }  // namespace
 
 std::optional<LeadingNumber> leading_number(std::string_view text) {
@@ -33,11 +38,16 @@ std::optional<LeadingNumber> leading_number(std::string_view text) {
     const auto span = text.find("..");
     const std::string_view candidate = text.substr(0, span);
     double number = 0.0;
-    const auto [end, error] = fast_float::from_chars(candidate.data(), candidate.data() + candidate.size(), number);
+    const auto [end, error] =
+        fast_float::from_chars(candidate.data(), candidate.data() + candidate.size(), number);
     if (error != std::errc() || !std::isfinite(number)) {
         return std::nullopt;
     }
-    return LeadingNumber{number, text.substr(static_cast<std::size_t>(end - text.data()))};
+    const auto length = static_cast<std::size_t>(end - text.data());
+    if (number == 0.0 && has_a_nonzero_digit(text.substr(0, length))) {
+        return std::nullopt;
+    }
+    return LeadingNumber{number, text.substr(length)};
 }
 
 std::optional<double> number_from(std::string_view text) {

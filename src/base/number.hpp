@@ -7,7 +7,8 @@
 namespace entrywise {
 
 /// The decimal number that the whole text is, with `.` as the decimal mark whatever the locale. Hexadecimal,
-/// infinite and not-a-number forms, a leading plus, and numbers too large for a double are no numbers here.
+/// infinite and not-a-number forms, a leading plus, and numbers too large or too small for a double are no
+/// numbers here.
 std::optional<double> number_from(std::string_view text);
 
 /// A number read off the front of a text, and what stands behind it.

@@ -1,9 +1,9 @@
 #include "base/text.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
-#include <array>
+#include <cstdint>
+
+#include <fmt/format.h>
 
 namespace entrywise {
 
@@ -19,7 +19,8 @@ bool is_continuation(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }
 
-Character multi_byte_character(std::string_view text, std::size_t bytes, char32_t first_bits, char32_t lowest) {
+Character multi_byte_character(std::string_view text, std::size_t bytes, char32_t first_bits,
+                               char32_t lowest) {
     if (text.size() < bytes) {
         return {};
     }
@@ -56,8 +57,8 @@ Character first_character(std::string_view text) {
 
 bool steers_the_terminal(char32_t code) {
     const bool control = code < 0x20 || (code >= 0x7F && code < 0xA0);
-    const bool direction = code == 0x061C || code == 0x200E || code == 0x200F || (code >= 0x202A && code <= 0x202E) ||
-                           (code >= 0x2066 && code <= 0x2069);
+    const bool direction = code == 0x061C || code == 0x200E || code == 0x200F ||
+                           (code >= 0x202A && code <= 0x202E) || (code >= 0x2066 && code <= 0x2069);
     const bool line_end_or_mark = code == 0x2028 || code == 0x2029 || code == 0xFEFF;
     return control || direction || line_end_or_mark;
 }
@@ -81,9 +82,13 @@ std::string lowered(std::string_view text) {
 }
 
 std::vector<std::string_view> split(std::string_view text, std::string_view separator) {
+    if (separator.empty()) {
+        return {trimmed(text)};
+    }
     std::vector<std::string_view> parts;
     std::size_t start = 0;
-    for (auto found = text.find(separator); found != std::string_view::npos; found = text.find(separator, start)) {
+    for (auto found = text.find(separator); found != std::string_view::npos;
+         found = text.find(separator, start)) {
         parts.push_back(trimmed(text.substr(start, found - start)));
         start = found + separator.size();
     }

@@ -13,7 +13,8 @@ std::string_view trimmed(std::string_view text);
 /// ASCII letters in lower case, everything else as it is. For comparing names, never for display.
 std::string lowered(std::string_view text);
 
-/// The parts between separators, each trimmed. A text without the separator gives itself.
+/// The parts between separators, each trimmed. A text without the separator, and any text for an
+/// empty separator, gives itself.
 std::vector<std::string_view> split(std::string_view text, std::string_view separator);
 
 /// The texts with a separator between them.
