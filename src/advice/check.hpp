@@ -8,6 +8,7 @@
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
 #include "sensing/profile.hpp"
+#include "style/phrase.hpp"
 #include "style/score_sheet.hpp"
 #include "style/style.hpp"
 
@@ -33,6 +34,6 @@ struct Check {
 };
 
 /// Works a recipe out and holds it against a style.
-Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet);
+Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet, const PhraseBook& phrases);
 
 }  // namespace entrywise

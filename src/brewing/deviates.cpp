@@ -26,7 +26,11 @@ std::vector<double> normal_slices(std::size_t count) {
 }  // namespace
 
 Deviates::Deviates(std::size_t draws) : standard_normal_(normal_slices(draws)) {
-    widen(columns_at_first);
+    if (draws == 1) {
+        columns_.assign(1, {0.0});
+    } else {
+        widen(columns_at_first);
+    }
 }
 
 void Deviates::widen(std::size_t columns) {
@@ -45,6 +49,9 @@ void Deviates::widen(std::size_t columns) {
 }
 
 const std::vector<double>& Deviates::of(const std::string& input) {
+    if (draws() == 1) {
+        return columns_.front();
+    }
     const auto [entry, is_new] = column_of_.try_emplace(input, column_of_.size());
     if (is_new && entry->second >= columns_.size()) {
         widen(columns_.size() * 2);

@@ -1,0 +1,83 @@
+#include "advice/correction.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "advice/lever.hpp"
+#include "brewing/brew.hpp"
+#include "brewing/deviates.hpp"
+#include "sensing/sense.hpp"
+
+namespace entrywise {
+
+namespace {
+
+constexpr std::size_t most_corrections = 2;
+constexpr int bisections = 12;
+
+/// The level of the finding's attribute with every uncertain input at its middle.
+double middle_level(const Finding& finding, const Recipe& recipe) {
+    Deviates middle(1);
+    const Beer beer = brew(recipe, middle);
+    const auto attribute = attribute_named(finding.section, finding.attribute);
+    return attribute ? sense(beer, middle).level[*attribute].median() : in(beer.color.total.median(), srm);
+}
+
+/// The least change to a level that ends where the style accepts: a little inside the border.
+double wanted_level(const Finding& finding) {
+    constexpr double inside = 0.2;
+    const double margin = std::min(inside, 0.5 * (finding.accepted_high - finding.accepted_low));
+    return finding.direction == Direction::above ? finding.accepted_high - margin : finding.accepted_low + margin;
+}
+
+/// The setting at which the level is as wanted, if it lies between the lever's ends.
+std::optional<double> setting_for(const Finding& finding, const Lever& lever, double wanted) {
+    double low = lever.lowest;
+    double high = lever.highest;
+    const double at_low = middle_level(finding, lever.at(low));
+    const double at_high = middle_level(finding, lever.at(high));
+    const bool rises = at_high > at_low;
+    const bool reaches = std::min(at_low, at_high) <= wanted && wanted <= std::max(at_low, at_high);
+    if (!reaches) {
+        return std::nullopt;
+    }
+    for (int step = 0; step < bisections; ++step) {
+        const double middle = 0.5 * (low + high);
+        const bool too_low = middle_level(finding, lever.at(middle)) < wanted;
+        (too_low == rises ? low : high) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
+std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
+    const auto found = phrases.find(std::string(word_of(finding.section)) + "." + finding.attribute);
+    if (found == phrases.end()) {
+        return {};
+    }
+    return finding.direction == Direction::above ? found->second.lower : found->second.raise;
+}
+
+}  // namespace
+
+std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                                        const Style& style, const PhraseBook& phrases) {
+    // The middle of the inputs is not quite the median of what comes out; the difference is carried over.
+    const double offset = middle_level(finding, recipe) - finding.level;
+    const double wanted = wanted_level(finding) + offset;
+    std::vector<std::string> corrections;
+    for (const Lever& lever : levers_for(finding, recipe, beer, style)) {
+        if (corrections.size() == most_corrections) {
+            break;
+        }
+        if (const auto setting = setting_for(finding, lever, wanted)) {
+            corrections.push_back(lever.told(*setting));
+        }
+    }
+    const std::string advice = general_advice(finding, phrases);
+    if (corrections.empty() && !advice.empty()) {
+        corrections.push_back(advice);
+    }
+    return corrections;
+}
+
+}  // namespace entrywise

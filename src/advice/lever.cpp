@@ -1,0 +1,274 @@
+#include "advice/lever.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string_view>
+
+#include "advice/cause.hpp"
+#include "base/number.hpp"
+#include "brewing/ingredient_line.hpp"
+#include "quantity/text.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// Amounts as a brewer weighs them: whole grams below 100 g, tens above, and hundredths of a kilogram.
+Mass weighable(Mass mass) {
+    const double grams = in(mass, gram);
+    const double step = grams < 100.0 ? 1.0 : (grams < 2000.0 ? 10.0 : 50.0);
+    return std::round(grams / step) * step * gram;
+}
+
+std::string change_of_mass(const std::string& ingredient, Mass from, Mass to) {
+    if (weighable(to) <= 0.0 * gram) {
+        return "leave out " + ingredient + " (" + to_text(weighable(from)) + ")";
+    }
+    const std::string verb = to < from ? "cut " : "raise ";
+    return verb + ingredient + " from " + to_text(weighable(from)) + " to " + to_text(weighable(to));
+}
+
+Lever scaled_grist(const Recipe& recipe, std::size_t index) {
+    const GristAddition addition = recipe.grist[index];
+    const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
+    return {.lowest = 0.0,
+            .highest = 3.0,
+            .at =
+                [recipe, index, mass_at](double setting) {
+                    Recipe changed = recipe;
+                    changed.grist[index].mass = mass_at(setting);
+                    return changed;
+                },
+            .told =
+                [addition, mass_at](double setting) {
+                    return change_of_mass(addition.fermentable.name, addition.mass, mass_at(setting));
+                }};
+}
+
+Lever scaled_hops(const Recipe& recipe, std::size_t index) {
+    const HopAddition addition = recipe.hops[index];
+    const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
+    return {.lowest = 0.0,
+            .highest = 4.0,
+            .at =
+                [recipe, index, mass_at](double setting) {
+                    Recipe changed = recipe;
+                    changed.hops[index].mass = mass_at(setting);
+                    return changed;
+                },
+            .told =
+                [addition, mass_at](double setting) {
+                    return change_of_mass(line_of(addition), addition.mass, mass_at(setting));
+                }};
+}
+
+std::optional<std::size_t> grist_index(const Recipe& recipe, Position position) {
+    const auto found = std::find_if(recipe.grist.begin(), recipe.grist.end(), [position](const GristAddition& each) {
+        return each.position == position;
+    });
+    return found == recipe.grist.end() ? std::nullopt
+                                       : std::optional(static_cast<std::size_t>(found - recipe.grist.begin()));
+}
+
+std::optional<std::size_t> hop_index(const Recipe& recipe, Position position) {
+    const auto found = std::find_if(recipe.hops.begin(), recipe.hops.end(),
+                                    [position](const HopAddition& each) { return each.position == position; });
+    return found == recipe.hops.end() ? std::nullopt
+                                      : std::optional(static_cast<std::size_t>(found - recipe.hops.begin()));
+}
+
+/// The ingredient that gives most of what the finding is about.
+std::vector<Lever> largest_source(const Finding& finding, const Recipe& recipe, const Beer& beer) {
+    for (const SourceShare& source : sources_of(finding, beer)) {
+        if (const auto grist = grist_index(recipe, source.position)) {
+            return {scaled_grist(recipe, *grist)};
+        }
+        if (const auto hop = hop_index(recipe, source.position)) {
+            return {scaled_hops(recipe, *hop)};
+        }
+    }
+    return {};
+}
+
+/// A dry hop of the recipe's last aroma hop, where the recipe has none and the style bears it.
+std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
+    const auto is_dry = [](const HopAddition& addition) { return addition.use == HopUse::dry_hop; };
+    const bool has_one = std::any_of(recipe.hops.begin(), recipe.hops.end(), is_dry);
+    if (recipe.hops.empty() || has_one || style.custom.dry_hop == "unusual") {
+        return {};
+    }
+    HopAddition addition = recipe.hops.back();
+    addition.use = HopUse::dry_hop;
+    addition.time = 3.0 * day;
+    addition.temperature.reset();
+    const Volume volume = recipe.volume.middle;
+    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    return {{.lowest = 0.0,
+             .highest = 10.0,
+             .at =
+                 [recipe, addition, mass_at](double setting) {
+                     Recipe changed = recipe;
+                     changed.hops.push_back(addition);
+                     changed.hops.back().mass = mass_at(setting);
+                     return changed;
+                 },
+             .told =
+                 [addition, mass_at](double setting) {
+                     return "dry hop with " + to_text(mass_at(setting)) + " of " + addition.hop.name + " for 3 days";
+                 }}};
+}
+
+/// Late hops of the recipe's last hop, where no dry hop suits the style.
+std::vector<Lever> new_late_hop(const Recipe& recipe) {
+    if (recipe.hops.empty()) {
+        return {};
+    }
+    HopAddition addition = recipe.hops.back();
+    addition.use = HopUse::boil;
+    addition.time = 5.0 * minute;
+    addition.temperature.reset();
+    const Volume volume = recipe.volume.middle;
+    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    return {{.lowest = 0.0,
+             .highest = 6.0,
+             .at =
+                 [recipe, addition, mass_at](double setting) {
+                     Recipe changed = recipe;
+                     changed.hops.push_back(addition);
+                     changed.hops.back().mass = mass_at(setting);
+                     return changed;
+                 },
+             .told =
+                 [addition, mass_at](double setting) {
+                     return "add " + to_text(mass_at(setting)) + " of " + addition.hop.name +
+                            " five minutes before the end of the boil";
+                 }}};
+}
+
+std::vector<Lever> hop_levers(const Finding& finding, const Recipe& recipe, const Beer& beer, const Style& style) {
+    std::vector<Lever> levers = largest_source(finding, recipe, beer);
+    if (finding.direction == Direction::below) {
+        for (const auto& added : {new_dry_hop(recipe, style), new_late_hop(recipe)}) {
+            levers.insert(levers.end(), added.begin(), added.end());
+        }
+    }
+    return levers;
+}
+
+/// The whole mash warmer or colder, within what enzymes bear.
+std::vector<Lever> mash_temperature(const Recipe& recipe) {
+    constexpr double most_colder = -5.0;
+    constexpr double most_warmer = 5.0;
+    if (!recipe.mashed || recipe.mash.size() != 1) {
+        return {};
+    }
+    const Temperature from = recipe.mash.front().temperature;
+    const auto temperature_at = [from](double setting) { return from + std::round(setting) * kelvin; };
+    return {{.lowest = most_colder,
+             .highest = most_warmer,
+             .at =
+                 [recipe, temperature_at](double setting) {
+                     Recipe changed = recipe;
+                     changed.mash.front().temperature = temperature_at(setting);
+                     return changed;
+                 },
+             .told =
+                 [from, temperature_at](double setting) {
+                     return "mash at " + fixed(in_celsius(temperature_at(setting)), 0) + " °C instead of " +
+                            fixed(in_celsius(from), 0) + " °C";
+                 }}};
+}
+
+std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer) {
+    const double from = in(beer.carbonation.median(), volume_of_co2);
+    const auto volumes_at = [](double setting) { return rounded(setting, 1); };
+    return {{.lowest = 0.8,
+             .highest = 4.0,
+             .at =
+                 [recipe, volumes_at](double setting) {
+                     Recipe changed = recipe;
+                     changed.measured.carbonation.reset();
+                     changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, 0.0 * volume_of_co2};
+                     return changed;
+                 },
+             .told =
+                 [from, volumes_at](double setting) {
+                     return "carbonate to " + fixed(volumes_at(setting), 1) + " vol instead of " + fixed(from, 1);
+                 }}};
+}
+
+std::vector<Lever> fermentation_temperature(const Recipe& recipe) {
+    if (!recipe.fermentation_temperature || recipe.yeasts.empty()) {
+        return {};
+    }
+    const Temperature from = *recipe.fermentation_temperature;
+    const Span<Temperature>& range = recipe.yeasts.front().yeast.temperature;
+    const auto temperature_at = [](double setting) { return celsius(std::round(setting)); };
+    return {{.lowest = in_celsius(range.low),
+             .highest = in_celsius(range.high),
+             .at =
+                 [recipe, temperature_at](double setting) {
+                     Recipe changed = recipe;
+                     changed.fermentation_temperature = temperature_at(setting);
+                     return changed;
+                 },
+             .told =
+                 [from, temperature_at](double setting) {
+                     return "ferment at " + fixed(in_celsius(temperature_at(setting)), 0) + " °C instead of " +
+                            fixed(in_celsius(from), 0) + " °C";
+                 }}};
+}
+
+/// All fermentables by the same factor: a weaker or stronger beer of the same kind.
+std::vector<Lever> strength(const Recipe& recipe) {
+    Mass all = 0.0 * kilogram;
+    for (const GristAddition& addition : recipe.grist) {
+        all += addition.mass;
+    }
+    return {{.lowest = 0.3,
+             .highest = 2.0,
+             .at =
+                 [recipe](double setting) {
+                     Recipe changed = recipe;
+                     for (GristAddition& addition : changed.grist) {
+                         addition.mass *= setting;
+                     }
+                     return changed;
+                 },
+             .told =
+                 [all](double setting) {
+                     return change_of_mass("all fermentables together", all, setting * all);
+                 }}};
+}
+
+bool is_any_of(std::string_view word, std::initializer_list<std::string_view> words) {
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+}  // namespace
+
+std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, const Beer& beer, const Style& style) {
+    const std::string& attribute = finding.attribute;
+    if (attribute == "hop") {
+        return hop_levers(finding, recipe, beer, style);
+    }
+    if (is_any_of(attribute, {"body", "finish", "sweetness"})) {
+        std::vector<Lever> levers = mash_temperature(recipe);
+        const std::vector<Lever> gas = carbonation(recipe, beer);
+        levers.insert(levers.end(), gas.begin(), gas.end());
+        return levers;
+    }
+    if (is_any_of(attribute, {"alcohol", "warmth"})) {
+        return strength(recipe);
+    }
+    if (is_any_of(attribute, {"carbonation", "head_size", "head_retention", "creaminess"})) {
+        return carbonation(recipe, beer);
+    }
+    if (is_any_of(attribute, {"ester", "phenol"})) {
+        return fermentation_temperature(recipe);
+    }
+    return largest_source(finding, recipe, beer);
+}
+
+}  // namespace entrywise

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string>
+
+#include "judging/sheet.hpp"
+#include "style/phrase.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// The note a judge would write on a finding: what is perceived and how strongly, what the style asks for, and what
+/// that does to the beer.
+std::string note_on(const Finding& finding, const Style& style, const PhraseBook& phrases);
+
+/// The levels that a finding's style accepts, in the words of the scale: `low to medium-low`.
+std::string accepted_in_words(const Finding& finding);
+
+/// The level that a finding's beer is at, in words.
+std::string level_in_words(const Finding& finding);
+
+}  // namespace entrywise

@@ -1,0 +1,90 @@
+#include "brewing/hop_character.hpp"
+
+#include <algorithm>
+#include <vector>
+
+#include "brewing/hop_oil.hpp"
+#include "brewing/hot_side.hpp"
+#include "brewing/ingredient_line.hpp"
+#include "brewing/tracing.hpp"
+
+namespace entrywise {
+
+namespace {
+
+constexpr OilContent reference_oil = 1.5 * milliliter_per_100_gram;
+constexpr Duration usual_dry_hop_time = 4.0 * day;
+constexpr Duration usual_stand = 20.0 * minute;
+constexpr double usual_stand_celsius = 85.0;
+
+Concentration all_dry_hops(const Process& process) {
+    Concentration sum;
+    for (const HopAddition& addition : process.hops) {
+        if (addition.use == HopUse::dry_hop) {
+            sum += addition.mass / process.volume.middle;
+        }
+    }
+    return sum;
+}
+
+/// The part of an addition's oil that is smelled in the glass, and that which is tasted.
+struct OilLeft {
+    Share smelled;
+    Share tasted;
+};
+
+OilLeft oil_left(const HopAddition& addition, Duration boil, Concentration dry_hops) {
+    switch (addition.use) {
+        case HopUse::dry_hop: {
+            const Share won = oil_won_by_dry_hop(dry_hops, addition.time.value_or(usual_dry_hop_time));
+            return {won, won};
+        }
+        case HopUse::whirlpool: {
+            const Temperature temperature = addition.temperature.value_or(celsius(usual_stand_celsius));
+            const Share left = oil_left_after_whirlpool(addition.time.value_or(usual_stand), temperature);
+            return {left, left};
+        }
+        default:
+            return {oil_left_after_boil(boil), hop_flavor_left_after_boil(boil)};
+    }
+}
+
+using Parts = std::vector<Part<Concentration>>;
+
+Part<Concentration> part_of(const HopAddition& addition, Share left, const Estimate<OilContent>& oil,
+                            const Wort& wort) {
+    const Share whole_yield = oil_won_by_dry_hop(0.0 * gram_per_liter, usual_dry_hop_time);
+    const double relative = in(left, whole_yield);
+    const auto equivalent = [&](OilContent content, Volume volume) -> Concentration {
+        return relative * in(content, reference_oil) * addition.mass / volume;
+    };
+    return {line_of(addition), addition.position, lift(equivalent, oil, wort.volume)};
+}
+
+}  // namespace
+
+void hop_character(const Process& process, const Wort& wort, Deviates& deviates, Drivers& drivers) {
+    const HotSchedule schedule = hot_schedule(process);
+    const Concentration dry_hops = all_dry_hops(process);
+    Parts smelled;
+    Parts tasted;
+    Parts on_the_cold_side;
+    for (std::size_t hop = 0; hop < process.hops.size(); ++hop) {
+        const HopAddition& addition = process.hops[hop];
+        const OilLeft left = oil_left(addition, schedule.moments[hop].boil, dry_hops);
+        const auto oil = deviates.draw("oil of " + addition.hop.name, addition.hop.oil,
+                                       0.0 * milliliter_per_100_gram, 10.0 * milliliter_per_100_gram);
+        smelled.push_back(part_of(addition, left.smelled, oil, wort));
+        tasted.push_back(part_of(addition, left.tasted, oil, wort));
+        if (addition.use == HopUse::dry_hop) {
+            const Mass mass = addition.mass;
+            const auto dose = [mass](Volume volume) -> Concentration { return mass / volume; };
+            on_the_cold_side.push_back({line_of(addition), addition.position, lift(dose, wort.volume)});
+        }
+    }
+    drivers.hop_aroma = traced(smelled, deviates.draws());
+    drivers.hop_flavor = traced(tasted, deviates.draws());
+    drivers.dry_hops = traced(on_the_cold_side, deviates.draws());
+}
+
+}  // namespace entrywise

@@ -1,0 +1,157 @@
+#include "brewing/process.hpp"
+
+#include <algorithm>
+#include <tuple>
+
+#include "quantity/text.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// A value that a recipe states as one number is as good as its maker's scale, jug or thermometer: a relative half
+/// width of 2 % for a volume, 4 points for an efficiency that the brewer knows from earlier brews.
+constexpr double stated_volume_spread = 0.02;
+constexpr Share stated_efficiency_half_width = 4.0 * percent;
+constexpr Uncertain<Share> usual_efficiency{72.0 * percent, 9.0 * percent};
+constexpr Uncertain<Share> usual_kettle_loss{4.0 * percent, 3.0 * percent};
+constexpr Duration usual_boil = 60.0 * minute;
+/// Small open kettles boil off about a tenth of the wort in an hour, from 6 to 14 %.
+constexpr double usual_evaporation_per_hour = 0.10;
+constexpr double evaporation_spread_per_hour = 0.04;
+constexpr double stated_evaporation_spread = 0.15;
+constexpr Uncertain<Duration> usual_time_hot{12.0 * minute, 8.0 * minute};
+constexpr double usual_mash_celsius = 66.5;
+constexpr TemperatureDifference usual_mash_half_width = 1.5 * kelvin;
+constexpr TemperatureDifference stated_mash_half_width = 0.7 * kelvin;
+constexpr TemperatureDifference usual_fermentation_half_width = 2.0 * kelvin;
+constexpr TemperatureDifference stated_fermentation_half_width = 1.0 * kelvin;
+constexpr Uncertain<Carbonation> usual_carbonation{2.45 * volume_of_co2, 0.3 * volume_of_co2};
+/// Residual carbon dioxide and the weighing of sugar leave about 0.15 volumes open (standard deviation).
+constexpr Carbonation stated_carbonation_half_width = 0.19 * volume_of_co2;
+
+std::vector<GristAddition> in_own_order(std::vector<GristAddition> grist) {
+    std::sort(grist.begin(), grist.end(), [](const GristAddition& first, const GristAddition& second) {
+        return std::tie(first.fermentable.name, first.use, first.mass) <
+               std::tie(second.fermentable.name, second.use, second.mass);
+    });
+    return grist;
+}
+
+std::vector<HopAddition> in_own_order(std::vector<HopAddition> hops) {
+    std::sort(hops.begin(), hops.end(), [](const HopAddition& first, const HopAddition& second) {
+        return std::tie(first.hop.name, first.hop.alpha.middle, first.use, first.time, first.mass) <
+               std::tie(second.hop.name, second.hop.alpha.middle, second.use, second.time, second.mass);
+    });
+    return hops;
+}
+
+Uncertain<Volume> volume_of(const Recipe& recipe) {
+    const bool states_spread = recipe.volume.half_width > 0.0 * liter;
+    return states_spread ? recipe.volume
+                         : Uncertain<Volume>{recipe.volume.middle, stated_volume_spread * recipe.volume.middle};
+}
+
+void fill_efficiency(const Recipe& recipe, Process& process) {
+    const bool anything_mashed =
+        recipe.mashed && std::any_of(recipe.grist.begin(), recipe.grist.end(), [](const GristAddition& addition) {
+            return needs_a_mash(addition.fermentable.kind);
+        });
+    process.efficiency = usual_efficiency;
+    if (recipe.efficiency) {
+        const bool states_spread = recipe.efficiency->half_width > 0.0 * percent;
+        process.efficiency = {recipe.efficiency->middle,
+                              states_spread ? recipe.efficiency->half_width : stated_efficiency_half_width};
+    } else if (anything_mashed && !recipe.measured.original_gravity) {
+        process.assumptions.push_back("brewhouse efficiency " + to_text(usual_efficiency));
+    }
+}
+
+void fill_mash(const Recipe& recipe, Process& process) {
+    process.mashed = recipe.mashed;
+    process.mash = recipe.mash;
+    process.mash_temperature_half_width = stated_mash_half_width;
+    if (recipe.mashed && recipe.mash.empty()) {
+        process.mash = {{celsius(usual_mash_celsius), 1.0 * hour}};
+        process.mash_temperature_half_width = usual_mash_half_width;
+        process.assumptions.push_back("mash at " + to_text(process.mash.front().temperature) + " for 1 h");
+    }
+}
+
+void fill_boil(const Recipe& recipe, Process& process) {
+    process.boil_time = recipe.boil.time.value_or(usual_boil);
+    if (!recipe.boil.time) {
+        process.assumptions.push_back("boil of " + to_text(usual_boil));
+    }
+    const Volume volume = recipe.volume.middle;
+    process.evaporation = {usual_evaporation_per_hour * volume / hour, evaporation_spread_per_hour * volume / hour};
+    if (recipe.boil.evaporation) {
+        process.evaporation = {*recipe.boil.evaporation, stated_evaporation_spread * *recipe.boil.evaporation};
+    }
+    process.kettle_loss = usual_kettle_loss;
+    process.hot_after_boil = usual_time_hot;
+}
+
+/// Whether none of the yeasts makes beer by itself: bacteria only sour it.
+bool only_sour(const std::vector<YeastAddition>& yeasts) {
+    return std::all_of(yeasts.begin(), yeasts.end(), [](const YeastAddition& addition) {
+        return addition.yeast.lactic && !addition.yeast.brettanomyces;
+    });
+}
+
+void fill_yeast(const Recipe& recipe, Process& process) {
+    process.yeasts = recipe.yeasts;
+    if (only_sour(recipe.yeasts)) {
+        process.yeasts.push_back({.yeast = any_yeast(), .attenuation_is_stated = false, .position = {}});
+        process.assumptions.push_back("a clean yeast of 70 to 84 % attenuation");
+    }
+    const Span<Temperature>& range = process.yeasts.front().yeast.temperature;
+    const Temperature middle = range.low + 0.5 * (range.high - range.low);
+    process.fermentation_temperature = recipe.fermentation_temperature.value_or(middle);
+    process.fermentation_temperature_half_width = recipe.fermentation_temperature ? stated_fermentation_half_width
+                                                                                  : usual_fermentation_half_width;
+    if (!recipe.fermentation_temperature) {
+        process.assumptions.push_back("fermentation at about " + to_text(middle));
+    }
+}
+
+void fill_carbonation(const Recipe& recipe, Process& process) {
+    process.carbonation = usual_carbonation;
+    if (recipe.conditioning.carbonation) {
+        const Uncertain<Carbonation>& stated = *recipe.conditioning.carbonation;
+        const bool states_spread = stated.half_width > 0.0 * volume_of_co2;
+        process.carbonation = {stated.middle, states_spread ? stated.half_width : stated_carbonation_half_width};
+    } else if (!recipe.measured.carbonation) {
+        process.assumptions.push_back("carbonation " + to_text(usual_carbonation));
+    }
+}
+
+}  // namespace
+
+YeastClass any_yeast() {
+    YeastClass yeast;
+    yeast.name = "any clean yeast";
+    yeast.attenuation = {0.77 * fully_attenuated, 0.07 * fully_attenuated};
+    yeast.temperature = {celsius(15.0), celsius(21.0)};
+    yeast.ester = {0.0, 3.0};
+    yeast.diacetyl = {0.0, 1.0};
+    yeast.sulfur = {0.0, 1.0};
+    yeast.alcohol_limit = 11.0 * percent_by_volume;
+    return yeast;
+}
+
+Process process_of(const Recipe& recipe) {
+    Process process;
+    process.grist = in_own_order(recipe.grist);
+    process.hops = in_own_order(recipe.hops);
+    process.extras = recipe.extras;
+    process.volume = volume_of(recipe);
+    fill_efficiency(recipe, process);
+    fill_mash(recipe, process);
+    fill_boil(recipe, process);
+    fill_yeast(recipe, process);
+    fill_carbonation(recipe, process);
+    return process;
+}
+
+}  // namespace entrywise
