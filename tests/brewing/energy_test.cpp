@@ -1,0 +1,21 @@
+#include "brewing/energy.hpp"
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+TEST_CASE("regular beer has the energy of the food tables") {
+    // USDA FoodData Central, beer, regular: 43 kcal in 100 g with 3.9 g of alcohol and 3.6 g of carbohydrate
+    // besides protein, from memory.
+    const EnergyContent regular = energy(3.9 * percent, 4.1 * plato, 1.008 * specific_gravity);
+    CHECK(within(regular / kilocalorie_per_100_milliliter, 43.0, 1.5));
+}
+
+TEST_CASE("strong beer has more energy") {
+    const EnergyContent usual = energy(3.9 * percent, 4.1 * plato, 1.008 * specific_gravity);
+    const EnergyContent strong = energy(8.0 * percent, 8.0 * plato, 1.020 * specific_gravity);
+    CHECK(strong > 1.9 * usual);
+}

@@ -1,0 +1,57 @@
+#include "brewing/ethanol_density.hpp"
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+namespace {
+
+double density(double by_mass, double degrees) {
+    return in(ethanol_mixture_density(by_mass * whole, celsius(degrees)), gram_per_liter);
+}
+
+}  // namespace
+
+TEST_CASE("the density of five percent by volume is that of the table") {
+    // OIML Recommendation 22, International alcoholometric tables, 1975.
+    const Share by_mass = ethanol_by_mass(5.0 * percent_by_volume);
+    CHECK(within(in(ethanol_mixture_density(by_mass, celsius(20.0)), gram_per_liter), 991.055, 0.01));
+}
+
+TEST_CASE("densities at 20 degrees are those of the table") {
+    struct Row {
+        double by_volume;
+        double by_mass;
+        double density;
+    };
+    // OIML Recommendation 22, 1975, tables of density and of mass by volume, from memory.
+    for (const Row row : {Row{40.0, 33.30, 948.05}, Row{50.0, 42.43, 930.14}, Row{96.0, 93.84, 807.42}}) {
+        CAPTURE(row.by_volume);
+        const Share by_mass = ethanol_by_mass(row.by_volume * percent_by_volume);
+        CHECK(within(by_mass / percent, row.by_mass, 0.02));
+        CHECK(within(density(by_mass.value(), 20.0), row.density, 0.05));
+    }
+}
+
+TEST_CASE("pure water and pure ethanol have their own densities") {
+    // Water at 4 and 30 °C: 999.97 and 995.65; ethanol at 20 °C: 789.24. Handbook values, from memory.
+    CHECK(within(density(0.0, 4.0), 999.97, 0.01));
+    CHECK(within(density(0.0, 30.0), 995.65, 0.01));
+    CHECK(within(density(1.0, 20.0), 789.24, 0.01));
+}
+
+TEST_CASE("ethanol grows with warmth more than water does") {
+    // Volumetric expansion of ethanol about 1.1e-3 a kelvin. Handbook value, from memory.
+    CHECK(within((density(1.0, 15.0) - density(1.0, 25.0)) / 10.0 / density(1.0, 20.0), 1.09e-3, 0.03e-3));
+}
+
+TEST_CASE("shares by mass and volume undo each other") {
+    for (const double by_volume : {0.0, 4.8, 12.0, 55.0, 100.0}) {
+        CAPTURE(by_volume);
+        const Share by_mass = ethanol_by_mass(by_volume * percent_by_volume);
+        CHECK(within(ethanol_by_volume(by_mass).value(), by_volume, 1e-7));
+    }
+}
