@@ -1,0 +1,51 @@
+#include "brewing/dry_hop_bitterness.hpp"
+
+#include <array>
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+TEST_CASE("a heavy dry hop leaves what was measured") {
+    // Maye et al., Humulinone formation and dry hopping, MBAA Technical Quarterly 53, 2016: 23.2 g/L of
+    // Cascade pellets with 5.7 % alpha acids and 0.23 % humulinones for 3 days at 16 °C left 48 mg/L of
+    // humulinones and 35 of alpha acids.
+    const std::array doses = {DryHopDose{23.2 * gram_per_liter, 5.7 * percent, 0.23 * percent}};
+    const DryHopBitterness bitterness = dry_hop_bitterness(doses, 30.0 * milligram_per_liter);
+    CHECK(within(in(bitterness.humulinones, milligram_per_liter), 48.0, 0.15 * 48.0));
+    CHECK(within(in(bitterness.alpha_acids, milligram_per_liter), 35.0, 0.15 * 35.0));
+}
+
+TEST_CASE("a bitter beer may lose and a mild one gains") {
+    // Maye et al. 2016: beers below about 20 IBU lose little; dry hopping raises mild and lowers very bitter
+    // beers.
+    const std::array doses = {
+        DryHopDose{4.0 * gram_per_liter, 8.0 * percent, usual_humulinones(8.0 * percent)}};
+    CHECK(dry_hop_bitterness(doses, 15.0 * milligram_per_liter).loss.value() == 0.0);
+    CHECK(dry_hop_bitterness(doses, 15.0 * milligram_per_liter).change().value() > 0.0);
+    CHECK(dry_hop_bitterness(doses, 90.0 * milligram_per_liter).change().value() < 0.0);
+}
+
+TEST_CASE("alpha acids alone add no more than ten") {
+    // Maye et al. 2016: up to about ten in the laboratory.
+    const std::array doses = {DryHopDose{25.0 * gram_per_liter, 14.0 * percent, 0.0 * percent}};
+    const DryHopBitterness bitterness = dry_hop_bitterness(doses, {});
+    CHECK(bitterness.gain.value() > 5.0);
+    CHECK(bitterness.gain.value() <= 11.0);
+}
+
+TEST_CASE("two dry hops are one of both") {
+    const std::array together = {DryHopDose{6.0 * gram_per_liter, 10.0 * percent, 0.2 * percent}};
+    const std::array apart = {DryHopDose{2.0 * gram_per_liter, 10.0 * percent, 0.2 * percent},
+                              DryHopDose{4.0 * gram_per_liter, 10.0 * percent, 0.2 * percent}};
+    const Concentration iso = 40.0 * milligram_per_liter;
+    CHECK(within(dry_hop_bitterness(together, iso).change().value(),
+                 dry_hop_bitterness(apart, iso).change().value(), 1e-9));
+}
+
+TEST_CASE("no dry hop changes nothing") {
+    CHECK(dry_hop_bitterness({}, 60.0 * milligram_per_liter).change().value() == 0.0);
+}
