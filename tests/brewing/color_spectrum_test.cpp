@@ -1,0 +1,72 @@
+#include "brewing/color_spectrum.hpp"
+
+#include <cmath>
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+TEST_CASE("light through nothing is the white of D65") {
+    // CIE 15, Colorimetry, 2004.
+    const Tristimulus white = tristimulus(0.0 * srm, 1.0 * centimeter);
+    CHECK(within(white.x, 95.04, 0.01));
+    CHECK(within(white.y, 100.00, 1e-9));
+    CHECK(within(white.z, 108.88, 0.01));
+    const ScreenColor screen = screen_color(white);
+    CHECK(screen.red == 255);
+    CHECK(screen.green == 255);
+    CHECK(screen.blue == 255);
+}
+
+TEST_CASE("amber beer in a thin cell") {
+    // De Lange, Color, in: Bamforth (editor), Brewing materials and processes, 2016: SRM 10 at 1 cm.
+    const Tristimulus light = tristimulus(10.0 * srm, 1.0 * centimeter);
+    const LabColor lab = lab_color(light);
+    CHECK(within(lab.lightness, 85.33, 0.3));
+    CHECK(within(lab.a, 1.90, 0.3));
+    CHECK(within(lab.b, 44.88, 0.3));
+    const ScreenColor screen = screen_color(light);
+    CHECK(within(screen.red, 244.0, 2.0));
+    CHECK(within(screen.green, 209.0, 2.0));
+    CHECK(within(screen.blue, 128.0, 2.0));
+}
+
+TEST_CASE("SRM is 12.7 times the absorbance at 430 nm") {
+    // American Society of Brewing Chemists, Methods of Analysis, Beer-10.
+    CHECK(within(-std::log10(transmission(12.7 * srm, 1.0 * centimeter, 430.0 * nanometer)), 1.0, 1e-9));
+    CHECK(within(-std::log10(transmission(12.7 * srm, 1.27 * centimeter, 430.0 * nanometer)), 1.27, 1e-9));
+}
+
+TEST_CASE("clear beer absorbs little red light") {
+    // Beer-10: clear beer has less than 0.039 of its absorbance at 430 nm left at 700 nm.
+    CHECK(-std::log10(transmission(12.7 * srm, 1.0 * centimeter, 700.0 * nanometer)) < 0.039);
+}
+
+TEST_CASE("color depends on SRM times path only") {
+    const Tristimulus thick = tristimulus(4.0 * srm, 5.0 * centimeter);
+    const Tristimulus dark = tristimulus(20.0 * srm, 1.0 * centimeter);
+    CHECK(within(thick.x, dark.x, 1e-9));
+    CHECK(within(thick.z, dark.z, 1e-9));
+}
+
+TEST_CASE("black beer is black") {
+    const ScreenColor stout = screen_color(tristimulus(60.0 * srm, 7.0 * centimeter));
+    CHECK(stout.red < 80);
+    CHECK(stout.green < 20);
+    CHECK(stout.blue == 0);
+}
+
+TEST_CASE("one SRM is seen in pale beer and not in dark") {
+    // Just noticeable is 2.3; Mahy, Van Eycken & Oosterlinck, Color Research and Application 19, 1994, from
+    // memory.
+    const auto difference = [](double units) {
+        const LabColor first = lab_color(tristimulus(units * srm, 5.0 * centimeter));
+        const LabColor second = lab_color(tristimulus((units + 1.0) * srm, 5.0 * centimeter));
+        return std::hypot(first.lightness - second.lightness, first.a - second.a, first.b - second.b);
+    };
+    CHECK(difference(4.0) > 2.3);
+    CHECK(difference(40.0) < 2.3);
+}

@@ -1,0 +1,56 @@
+#include "brewing/color.hpp"
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+TEST_CASE("beer color in European units") {
+    // American Society of Brewing Chemists, Methods of Analysis, Beer-10; European Brewery Convention,
+    // Analytica, 9.6.
+    CHECK(within(in_ebc(8.0 * srm), 15.8, 0.1));
+    CHECK(within(in_ebc(ebc(33.0)), 33.0, 1e-12));
+    CHECK(within(ebc(15.8).value(), 8.0, 0.05));
+}
+
+TEST_CASE("malt color in SRM and European units") {
+    // Common practice of maltsters' certificates: 1.3546 L - 0.76 in SRM and 2.65 L - 1.2 in European units.
+    CHECK(within(color_of(60.0 * lovibond).value(), 80.5, 0.1));
+    CHECK(within(in_ebc(10.0 * lovibond), 25.3, 0.5));
+    CHECK(within(in_ebc(60.0 * lovibond), 157.8, 1.0));
+    CHECK(within(in_ebc(2.0 * lovibond), 4.1, 0.5));
+}
+
+TEST_CASE("malt color units are pounds and Lovibond in a gallon") {
+    // 10 lb of 4 °L in 5 gal are 8 units; 1 kg of 1 °L in 1 L is 8.345. Common practice.
+    CHECK(
+        within(in(ColorLoad(10.0 * pound / (5.0 * gallon) * (4.0 * lovibond)), malt_color_unit), 8.0, 1e-9));
+    CHECK(within(in(ColorLoad(kilogram / liter * lovibond), malt_color_unit), 8.345, 0.001));
+}
+
+TEST_CASE("beer color from malt color units") {
+    // Morey, web note, 1995.
+    CHECK(within(morey_color(20.0 * malt_color_unit).value(), 11.65, 0.05));
+    // Daniels, Designing great beers, 1996, and Mosher, The brewer's companion, 1994: a usual red ale of 30
+    // units.
+    CHECK(within(daniels_color(30.0 * malt_color_unit).value(), 14.4, 1e-9));
+    CHECK(within(mosher_color(30.0 * malt_color_unit).value(), 13.7, 1e-9));
+    CHECK(within(linear_color(3.0 * malt_color_unit).value(), 3.0, 1e-9));
+}
+
+TEST_CASE("the curve joins the lines where they hold") {
+    // Morey 1995: fitted to the other three, so that it is within 2 SRM of their middle.
+    CHECK(within(morey_color(4.0 * malt_color_unit).value(), 4.0, 1.0));
+    CHECK(within(morey_color(15.0 * malt_color_unit).value(), 10.3, 2.0));
+    CHECK(within(morey_color(40.0 * malt_color_unit).value(), 16.6, 2.5));
+}
+
+TEST_CASE("congress wort has the color of its malt") {
+    // A congress wort holds 117 g of malt a liter, close to a pound a gallon. European Brewery Convention,
+    // Analytica, 4.5.1, from memory.
+    const MaltColor malt = 4.0 * lovibond;
+    CHECK(within(wort_color(117.0 * gram_per_liter, malt) / color_of(malt), 1.0, 0.03));
+    CHECK(wort_color(117.0 * gram_per_liter, 0.0 * lovibond).value() == 0.0);
+}
