@@ -1,0 +1,45 @@
+#include "brewing/hop_oil.hpp"
+
+#include <cmath>
+
+#include "base/piecewise.hpp"
+
+namespace entrywise {
+
+namespace {
+
+// Working values, all of them.
+constexpr double left_at_flame_out = 0.10;
+constexpr Duration boil_time_constant = 15.0 * minute;
+constexpr Duration stand_time_constant = 10.0 * minute;
+constexpr double won_by_light_dry_hop = 0.60;
+constexpr Duration dry_hop_time_constant = 8.0 * hour;
+constexpr Concentration saturating_rate = 6.0 * gram_per_liter;
+
+/// What a long stand keeps, by degrees Celsius.
+constexpr Corner kept_by_stand[] = {{70.0, 0.20}, {95.0, 0.12}};
+
+}  // namespace
+
+Share oil_dose(Concentration hops, OilContent oil) {
+    return hops * oil * whole;
+}
+
+Share oil_left_after_boil(Duration boil) {
+    return left_at_flame_out * std::exp(-(boil / boil_time_constant)) * whole;
+}
+
+Share oil_left_after_whirlpool(Duration stand, Temperature temperature) {
+    const double kept = on_line_through(kept_by_stand, in_celsius(temperature));
+    const double extracted = -std::expm1(-(stand / stand_time_constant));
+    return (left_at_flame_out + (kept - left_at_flame_out) * extracted) * whole;
+}
+
+Share oil_won_by_dry_hop(Concentration all_dry_hops, Duration contact) {
+    const double relative_rate = all_dry_hops / saturating_rate;
+    const double extracted = -std::expm1(-(contact / dry_hop_time_constant));
+    const double uncrowded = relative_rate > 1e-9 ? -std::expm1(-relative_rate) / relative_rate : 1.0;
+    return won_by_light_dry_hop * uncrowded * extracted * whole;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,62 @@
+#include "brewing/hop_oil.hpp"
+
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+
+TEST_CASE("a hundred grams of hops with 1.5 mL in a hectoliter are 1.5 mL/hL") {
+    // The yardstick of dry hopping. Common practice.
+    const Share dose = oil_dose(100.0 * gram / hectoliter, 1.5 * milliliter_per_100_gram);
+    CHECK(within(dose / milliliter_per_hectoliter, 1.5, 1e-9));
+}
+
+TEST_CASE("late is more, and dry hops most") {
+    // Kappler et al., Journal of the Institute of Brewing, 2011: boiling for 60 to 90 min leaves traces.
+    // Order: common practice.
+    const Share after_60 = oil_left_after_boil(60.0 * minute);
+    const Share after_20 = oil_left_after_boil(20.0 * minute);
+    const Share after_10 = oil_left_after_boil(10.0 * minute);
+    const Share after_0 = oil_left_after_boil(0.0 * minute);
+    CHECK(after_60 < 0.05 * after_0);
+    CHECK(after_60 < after_20);
+    CHECK(after_20 < after_10);
+    CHECK(after_10 < after_0);
+    for (const double degrees : {100.0, 90.0, 75.0, 60.0}) {
+        CAPTURE(degrees);
+        const Share whirlpool = oil_left_after_whirlpool(20.0 * minute, celsius(degrees));
+        CHECK(after_0 < whirlpool);
+        for (const double rate : {1.0, 4.0, 8.0, 16.0}) {
+            CAPTURE(rate);
+            CHECK(whirlpool < oil_won_by_dry_hop(rate * gram_per_liter, 3.0 * day));
+        }
+    }
+}
+
+TEST_CASE("a cool whirlpool keeps more than a hot one") {
+    CHECK(oil_left_after_whirlpool(20.0 * minute, celsius(75.0)) >
+          oil_left_after_whirlpool(20.0 * minute, celsius(95.0)));
+}
+
+TEST_CASE("aroma levels off with the rate of dry hopping") {
+    // Lafontaine & Shellhammer, Dry-hopping rate, Journal of the Institute of Brewing 124, 2018: 200 to 1600
+    // g/hL of Cascade; more than 800 g/hL added little.
+    const auto aroma = [](double grams_in_hectoliter) {
+        const Concentration rate = grams_in_hectoliter * gram / hectoliter;
+        return in(rate, gram_per_liter) * oil_won_by_dry_hop(rate, 1.0 * day).value();
+    };
+    CHECK(aroma(400.0) > 1.5 * aroma(200.0));
+    CHECK(aroma(800.0) > aroma(400.0));
+    CHECK(aroma(1600.0) > aroma(800.0));
+    CHECK(aroma(1600.0) < 1.3 * aroma(800.0));
+}
+
+TEST_CASE("a day wins nearly all") {
+    // Wolfe, thesis on dry-hop extraction, 2012: terpene alcohols rise to 24 h.
+    const Concentration rate = 4.0 * gram_per_liter;
+    CHECK(oil_won_by_dry_hop(rate, 24.0 * hour) > 0.9 * oil_won_by_dry_hop(rate, 7.0 * day));
+    CHECK(oil_won_by_dry_hop(rate, 4.0 * hour) < 0.6 * oil_won_by_dry_hop(rate, 7.0 * day));
+    CHECK(oil_won_by_dry_hop({}, 24.0 * hour).value() > 0.0);
+}
