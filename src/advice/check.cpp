@@ -19,7 +19,7 @@ Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sh
     result.sheet = judge(result.beer, result.profile, style, score_sheet);
     for (const Finding& finding : result.sheet.findings) {
         result.findings.push_back({.finding = finding,
-                                   .note = note_on(finding, style, phrases),
+                                   .note = note_on(finding, result.beer, style, phrases),
                                    .causes = causes_of(finding, recipe, result.beer),
                                    .corrections = corrections_of(finding, recipe, result.beer, style, phrases)});
     }

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "base/number.hpp"
+#include "quantity/printed_precision.hpp"
 
 namespace entrywise {
 
@@ -33,6 +34,30 @@ std::string word_outside(SensoryScale scale, const Finding& finding) {
     return std::string(word_for(scale, outside));
 }
 
+template <class Quantity>
+std::string past_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range, Quantity unit,
+                       int decimals, const std::string& unit_text) {
+    const auto number = [&](Quantity value) { return fixed(in(value, unit), decimals); };
+    std::string text = "about " + number(estimate.median()) + unit_text + "; ";
+    if (range && range->low && range->high) {
+        return text + "the style runs from " + number(*range->low) + " to " + number(*range->high);
+    }
+    return text + "the style runs to other numbers";
+}
+
+/// A miss that the number shows more plainly than the word.
+std::string in_numbers(const Finding& finding, const Beer& beer, const Style& style) {
+    if (finding.attribute == "bitterness") {
+        return past_range(beer.bitterness.total, style.ranges.bitterness, ibu, bitterness_decimals, " IBU");
+    }
+    return past_range(beer.alcohol, style.ranges.alcohol, percent_by_volume, alcohol_decimals, " % by volume");
+}
+
+std::string in_words(const Finding& finding, const Style& style) {
+    const std::string asks = finding.assumed ? " is taken to have " : " asks for ";
+    return level_in_words(finding) + "; " + style.name + asks + accepted_in_words(finding);
+}
+
 }  // namespace
 
 std::string accepted_in_words(const Finding& finding) {
@@ -50,7 +75,7 @@ std::string level_in_words(const Finding& finding) {
     return scale ? word_outside(*scale, finding) : as_srm(finding.level) + " SRM";
 }
 
-std::string note_on(const Finding& finding, const Style& style, const PhraseBook& phrases) {
+std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases) {
     const std::string name = std::string(word_of(finding.section)) + "." + finding.attribute;
     const auto found = phrases.find(name);
     Phrase phrase;
@@ -59,13 +84,8 @@ std::string note_on(const Finding& finding, const Style& style, const PhraseBook
         phrase = found->second;
     }
     const std::string& effect = finding.direction == Direction::above ? phrase.above : phrase.below;
-    const std::string asks = finding.assumed ? " is taken to have " : " asks for ";
-    std::string note = capitalized(phrase.noun) + " comes out " + level_in_words(finding) + "; " + style.name + asks +
-                       accepted_in_words(finding);
-    if (!effect.empty()) {
-        note += ": " + effect;
-    }
-    return note + ".";
+    const std::string how = finding.told_by_number ? in_numbers(finding, beer, style) : in_words(finding, style);
+    return capitalized(phrase.noun) + " comes out " + how + (effect.empty() ? "" : ": " + effect) + ".";
 }
 
 }  // namespace entrywise

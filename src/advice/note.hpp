@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
 #include "style/phrase.hpp"
 #include "style/style.hpp"
@@ -10,7 +11,7 @@ namespace entrywise {
 
 /// The note a judge would write on a finding: what is perceived and how strongly, what the style asks for, and what
 /// that does to the beer.
-std::string note_on(const Finding& finding, const Style& style, const PhraseBook& phrases);
+std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases);
 
 /// The levels that a finding's style accepts, in the words of the scale: `low to medium-low`.
 std::string accepted_in_words(const Finding& finding);

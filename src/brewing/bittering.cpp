@@ -20,8 +20,9 @@ namespace entrywise {
 
 namespace {
 
-/// Iso-alpha-acids that survive to the glass: 50 %, with a spread that leaves a plain boil about 20 % uncertain
-/// (standard deviation), as laboratory values scatter about the chain (Hosom, web reports, 2015..2020).
+/// Iso-alpha-acids that survive to the glass: 50 %, with a spread that leaves a plain boil about 20 %
+/// uncertain (standard deviation), as laboratory values scatter about the chain (Hosom, web reports,
+/// 2015..2020).
 constexpr Uncertain<Share> survival{50.0 * percent, 13.0 * percent};
 constexpr Uncertain<Concentration> solubility{260.0 * milligram_per_liter, 40.0 * milligram_per_liter};
 
@@ -31,12 +32,12 @@ constexpr Uncertain<Share> oxidation_factor{100.0 * percent, 50.0 * percent};
 /// The terms of dry hopping are good to 30 % (Maye et al. 2016, as in `dry_hop_bitterness.hpp`).
 constexpr Uncertain<Share> dry_hop_factor{100.0 * percent, 38.0 * percent};
 
-/// Alpha acids of mash hops that go on to the kettle: the rest stays with the spent grain. 9 % against 44 % of wort
-/// utilization (Justus, Tracking IBU through the brewing process, MBAA Technical Quarterly 55, 2018).
+/// Alpha acids of mash hops that go on to the kettle: the rest stays with the spent grain. 9 % against 44 %
+/// of wort utilization (Justus, Tracking IBU through the brewing process, MBAA Technical Quarterly 55, 2018).
 constexpr double mash_hop_share = 0.2;
 
-/// Hops lie in the bag for some months, and bales differ: the label's alpha acids hold to about 10 % at best (common
-/// practice of hop merchants; alpha acids inside one bale differ by 15 to 20 %).
+/// Hops lie in the bag for some months, and bales differ: the label's alpha acids hold to about 10 % at best
+/// (common practice of hop merchants; alpha acids inside one bale differ by 15 to 20 %).
 constexpr double least_alpha_spread = 0.08;
 
 Uncertain<Share> alpha_in_use(const HopAddition& addition) {
@@ -69,8 +70,7 @@ DrawnHops draw_hops(const Process& process, Deviates& deviates) {
                                      400.0 * milligram_per_liter);
     drawn.oxidation = deviates.draw("oxidized hop acids", oxidation_factor, 0.0 * percent, 300.0 * percent);
     drawn.dry_hopping = deviates.draw("dry hop bitterness", dry_hop_factor, 0.0 * percent, 300.0 * percent);
-    drawn.time_to_cool =
-        deviates.draw("time to cool", process.hot_after_boil, 1.0 * minute, 60.0 * minute);
+    drawn.time_to_cool = deviates.draw("time to cool", process.hot_after_boil, 1.0 * minute, 60.0 * minute);
     return drawn;
 }
 
@@ -79,8 +79,8 @@ bool is_dry_hop(const HopAddition& addition) {
 }
 
 /// The kettle's hops of one draw, in the order of the process.
-std::vector<KettleDose> kettle_doses(const Process& process, const HotSchedule& schedule, const DrawnHops& drawn,
-                                     Volume kettle, std::size_t draw) {
+std::vector<KettleDose> kettle_doses(const Process& process, const HotSchedule& schedule,
+                                     const DrawnHops& drawn, Volume kettle, std::size_t draw) {
     std::vector<KettleDose> doses;
     for (std::size_t hop = 0; hop < process.hops.size(); ++hop) {
         const HopAddition& addition = process.hops[hop];
@@ -107,15 +107,15 @@ std::vector<DryHopDose> dry_hop_doses(const Process& process, const DrawnHops& d
     return doses;
 }
 
-/// Bitterness of one draw: of each addition, and the whole. Dry hops share what they change by the alpha acids that
-/// each brings; malt's own reading belongs to no addition.
+/// Bitterness of one draw: of each addition, and the whole. Dry hops share what they change by the alpha
+/// acids that each brings; malt's own reading belongs to no addition.
 struct DrawnBitterness {
     std::vector<Bitterness> additions;
     Bitterness sum;
 };
 
-DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& schedule, const DrawnHops& drawn,
-                                   const Wort& wort, std::size_t draw) {
+DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& schedule,
+                                   const DrawnHops& drawn, const Wort& wort, std::size_t draw) {
     const HotSideKinetics kinetics(hot_side(schedule, drawn.time_to_cool[draw]));
     KettleModel model;
     model.survival = drawn.survival[draw];

@@ -8,9 +8,10 @@
 
 namespace entrywise {
 
-/// Bitterness of the beer by the chain from alpha acids to the glass: solution, isomerization through boil, stand and
-/// chill, survival, oxidized acids, dry hops. This is the default, as it agrees best with laboratory values: see
-/// `kettle_bitterness.hpp`. What was measured replaces the sum; the shares of the additions stay.
+/// Bitterness of the beer by the chain from alpha acids to the glass: solution, isomerization through boil,
+/// stand and chill, survival, oxidized acids, dry hops. This is the default, as it agrees best with
+/// laboratory values: see `kettle_bitterness.hpp`. What was measured replaces the sum; the shares of the
+/// additions stay.
 Traced<Bitterness> bittering(const Process& process, const Wort& wort, const Measured& measured,
                              Deviates& deviates);
 

@@ -16,7 +16,8 @@ namespace {
 Part<ColorLoad> load_of(const GristAddition& addition, const Wort& wort, Deviates& deviates) {
     const Fermentable& fermentable = addition.fermentable;
     const MaltColor black = 1000.0 * lovibond;
-    const auto color = deviates.draw("color of " + fermentable.name, fermentable.color, 0.0 * lovibond, black);
+    const auto color =
+        deviates.draw("color of " + fermentable.name, fermentable.color, 0.0 * lovibond, black);
     const Mass mass = addition.mass;
     const auto load = [mass](MaltColor malt, Volume volume) -> ColorLoad { return mass / volume * malt; };
     return {fermentable.name, addition.position, lift(load, color, wort.volume)};
@@ -31,7 +32,8 @@ Color with_curve_error(ColorLoad load, double deviate) {
 
 }  // namespace
 
-Traced<Color> coloring(const Process& process, const Wort& wort, const Measured& measured, Deviates& deviates) {
+Traced<Color> coloring(const Process& process, const Wort& wort, const Measured& measured,
+                       Deviates& deviates) {
     std::vector<Part<ColorLoad>> loads;
     for (const GristAddition& addition : process.grist) {
         loads.push_back(load_of(addition, wort, deviates));

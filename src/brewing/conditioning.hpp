@@ -8,8 +8,8 @@
 
 namespace entrywise {
 
-/// Fills in what the cold side and the other additions decide: time in the cold, filtering, finings, nitrogen, salt,
-/// spice, dimethyl sulfide left from the boil.
+/// Fills in what the cold side and the other additions decide: time in the cold, filtering, finings,
+/// nitrogen, salt, spice, dimethyl sulfide left from the boil.
 void conditioning(const Recipe& recipe, const Process& process, const Wort& wort, Deviates& deviates,
                   Drivers& drivers);
 

@@ -13,18 +13,20 @@ namespace entrywise {
 
 namespace {
 
-/// Real over apparent attenuation in beer of usual strength (Balling, Die Gärungschemie, 1865; Cutaia, Reid & Speers
-/// 2009 as in `balling.hpp`). Fermentability tables speak of apparent attenuation, sums need the real one.
+/// Real over apparent attenuation in beer of usual strength (Balling, Die Gärungschemie, 1865; Cutaia, Reid &
+/// Speers 2009 as in `balling.hpp`). Fermentability tables speak of apparent attenuation, sums need the real
+/// one.
 constexpr double real_over_apparent = 0.8114;
 
 /// Attenuation of the yeast that the fermentability tables take for granted: a neutral ale yeast.
 constexpr double reference_attenuation = 0.80;
 
-/// A source whose extract ferments to more than this apparent attenuation is simple sugar, which every yeast takes.
+/// A source whose extract ferments to more than this apparent attenuation is simple sugar, which every yeast
+/// takes.
 constexpr double simple_sugar_from = 1.1;
 
-/// Steeped without base malt, a grain's dextrins are not worked on by enzymes: 12 points of apparent attenuation less
-/// (working value within 10 to 15 points).
+/// Steeped without base malt, a grain's dextrins are not worked on by enzymes: 12 points of apparent
+/// attenuation less (working value within 10 to 15 points).
 constexpr Attenuation loss_without_mash = 0.12 * fully_attenuated;
 
 /// No more than this part of the extract ferments, but for pure sugar (working value).
@@ -43,8 +45,8 @@ bool takes_dextrins(const YeastClass& yeast) {
     return yeast.diastatic || yeast.brettanomyces;
 }
 
-/// How the mash moves the fermentability, draw by draw: the shift at the temperature as it really was, with the spread
-/// of the curve itself.
+/// How the mash moves the fermentability, draw by draw: the shift at the temperature as it really was, with
+/// the spread of the curve itself.
 Estimate<Attenuation> mash_shift(const Process& process, Deviates& deviates) {
     const std::vector<double>& thermometer = deviates.of("mash temperature");
     const std::vector<double>& curve = deviates.of("mash curve");
@@ -65,7 +67,8 @@ Estimate<Attenuation> mash_shift(const Process& process, Deviates& deviates) {
 
 /// The real attenuation of one source's extract, draw by draw.
 Estimate<Attenuation> source_attenuation(const GristAddition& addition, const Process& process,
-                                         const YeastClass& yeast, const Estimate<Attenuation>& yeast_attenuation,
+                                         const YeastClass& yeast,
+                                         const Estimate<Attenuation>& yeast_attenuation,
                                          const Estimate<Attenuation>& shift, Deviates& deviates) {
     const Fermentable& fermentable = addition.fermentable;
     const auto limit = deviates.draw("fermentability of " + fermentable.name, fermentable.fermentability,
@@ -92,8 +95,8 @@ Estimate<Attenuation> source_attenuation(const GristAddition& addition, const Pr
 /// Real attenuation of the whole wort: the mean of its sources by their extract.
 Estimate<Attenuation> real_attenuation_of(const Process& process, const Wort& wort, Deviates& deviates) {
     const YeastClass& yeast = leading_yeast(process.yeasts);
-    const auto of_yeast = deviates.draw("attenuation of " + yeast.name, yeast.attenuation, 0.0 * fully_attenuated,
-                                        1.1 * fully_attenuated);
+    const auto of_yeast = deviates.draw("attenuation of " + yeast.name, yeast.attenuation,
+                                        0.0 * fully_attenuated, 1.1 * fully_attenuated);
     const auto shift = mash_shift(process, deviates);
     std::vector<Mass> fermented(deviates.draws());
     std::vector<Mass> extract(deviates.draws());
@@ -132,13 +135,15 @@ Estimate<Extract> apparent_extract_of(const Process& process, const Wort& wort,
                                      1.0 * percent_by_volume, 30.0 * percent_by_volume);
     const auto attenuation =
         lift(held_back, real_attenuation_of(process, wort, deviates), wort.original_gravity.total, limit);
-    return lift([](Extract original,
-                   Attenuation real) { return apparent_extract(original, real_extract_after(original, real)); },
-                original_extract, attenuation);
+    return lift(
+        [](Extract original, Attenuation real) {
+            return apparent_extract(original, real_extract_after(original, real));
+        },
+        original_extract, attenuation);
 }
 
-/// Real yeast growth varies from Balling's balance: standard error 0.13 % by volume at 10 °P fermented (worked out
-/// from the spread in Cutaia, Reid & Speers 2009).
+/// Real yeast growth varies from Balling's balance: standard error 0.13 % by volume at 10 °P fermented
+/// (worked out from the spread in Cutaia, Reid & Speers 2009).
 constexpr Uncertain<AlcoholByVolume> alcohol_formula_error{0.0 * percent_by_volume,
                                                            0.13 * Deviates::eight_in_ten* percent_by_volume};
 

@@ -14,8 +14,10 @@ namespace {
 constexpr double usual_efficiency = 0.72;
 
 /// Grams of an addition per liter of beer, as much as they count.
-Estimate<Concentration> effective_dose(const GristAddition& addition, const Process& process, const Wort& wort) {
-    const bool mashed = needs_a_mash(addition.fermentable.kind) && process.mashed && addition.use == GristUse::mash;
+Estimate<Concentration> effective_dose(const GristAddition& addition, const Process& process,
+                                       const Wort& wort) {
+    const bool mashed =
+        needs_a_mash(addition.fermentable.kind) && process.mashed && addition.use == GristUse::mash;
     const auto dose = [&](Volume volume, Share efficiency) -> Concentration {
         const double counts = mashed ? in(efficiency, whole) / usual_efficiency : 1.0;
         return counts * addition.mass / volume;
@@ -25,7 +27,8 @@ Estimate<Concentration> effective_dose(const GristAddition& addition, const Proc
 
 class GrainParts {
   public:
-    GrainParts(const Process& process, const Wort& wort, std::size_t draws) : process_(process), draws_(draws) {
+    GrainParts(const Process& process, const Wort& wort, std::size_t draws)
+        : process_(process), draws_(draws) {
         for (const GristAddition& addition : process.grist) {
             doses_.push_back(effective_dose(addition, process, wort));
         }
@@ -52,7 +55,8 @@ class GrainParts {
 
 bool belongs_to(const Fermentable& fermentable, std::initializer_list<std::string_view> groups) {
     return std::any_of(groups.begin(), groups.end(), [&](std::string_view group) {
-        return std::find(fermentable.groups.begin(), fermentable.groups.end(), group) != fermentable.groups.end();
+        return std::find(fermentable.groups.begin(), fermentable.groups.end(), group) !=
+               fermentable.groups.end();
     });
 }
 

@@ -20,14 +20,19 @@ Share oil_dose(Concentration hops, OilContent oil);
 /// chilled.
 Share oil_left_after_boil(Duration boil);
 
+/// The same for what is tasted rather than smelled: it fades more slowly, so that hops of 15 to 30 min are
+/// flavor hops (common practice).
+Share hop_flavor_left_after_boil(Duration boil);
+
 /// After a stand at a temperature: cooler stands and, to half an hour, longer ones keep more. Valid
 /// for 60..100 °C.
 Share oil_left_after_whirlpool(Duration stand, Temperature temperature);
 
 /// From a dry hop that is part of `all_dry_hops`. Extraction is nearly complete after a day and falls with
-/// the rate: aroma hardly rises beyond 800 g/hL. Source: Lafontaine & Shellhammer, Impact of static
-/// dry-hopping rate on the sensory and analytical profiles of beer, Journal of the Institute of Brewing 124,
-/// 2018; course of extraction: Wolfe, thesis on dry-hop extraction, 2012.
+/// the rate. That aroma hardly rises beyond 800 g/hL is for the most part the nose's doing
+/// (`hop_aroma_level`). Source: Lafontaine & Shellhammer, Impact of static dry-hopping rate on the sensory
+/// and analytical profiles of beer, Journal of the Institute of Brewing 124, 2018; course of extraction:
+/// Wolfe, thesis on dry-hop extraction, 2012.
 Share oil_won_by_dry_hop(Concentration all_dry_hops, Duration contact);
 
 }  // namespace entrywise

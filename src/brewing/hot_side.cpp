@@ -47,7 +47,8 @@ std::vector<Stand> stands_in_order(const std::vector<HopAddition>& hops) {
 
 /// The time from one addition of a stand to the next of the same temperature, or to the stand's end.
 Duration until_next(const std::vector<Stand>& stands, std::size_t index) {
-    const bool same_stand = index + 1 < stands.size() && stands[index + 1].temperature == stands[index].temperature;
+    const bool same_stand =
+        index + 1 < stands.size() && stands[index + 1].temperature == stands[index].temperature;
     return same_stand ? stands[index].time - stands[index + 1].time : stands[index].time;
 }
 
@@ -87,7 +88,8 @@ HotSide hot_side(const HotSchedule& schedule, Duration time_to_cool) {
     const Temperature warm =
         schedule.stands.empty() ? celsius(boiling_celsius) : schedule.stands.back().temperature;
     HotSide result{.boiling = celsius(boiling_celsius), .after_boil = schedule.stands};
-    for (const TemperatureStep& step : natural_cooling_steps(warm, celsius(isomerizes_from_celsius), cooling)) {
+    for (const TemperatureStep& step :
+         natural_cooling_steps(warm, celsius(isomerizes_from_celsius), cooling)) {
         result.after_boil.push_back(step);
     }
     return result;

@@ -7,8 +7,9 @@ namespace entrywise {
 namespace {
 
 template <class Quantity>
-Estimate<Quantity> draw_with(const std::string& input, Uncertain<Quantity> measured, Quantity usual_half_width,
-                             Quantity lowest, Quantity highest, Deviates& deviates) {
+Estimate<Quantity> draw_with(const std::string& input, Uncertain<Quantity> measured,
+                             Quantity usual_half_width, Quantity lowest, Quantity highest,
+                             Deviates& deviates) {
     if (!(measured.half_width > Quantity())) {
         measured.half_width = usual_half_width;
     }
@@ -25,11 +26,12 @@ Estimate<SpecificGravity> draw_measured(const std::string& input, Uncertain<Spec
 
 Estimate<AlcoholByVolume> draw_measured(const std::string& input, Uncertain<AlcoholByVolume> measured,
                                         Deviates& deviates) {
-    return draw_with(input, measured, 0.2 * percent_by_volume, 0.0 * percent_by_volume, 30.0 * percent_by_volume,
-                     deviates);
+    return draw_with(input, measured, 0.2 * percent_by_volume, 0.0 * percent_by_volume,
+                     30.0 * percent_by_volume, deviates);
 }
 
-Estimate<Bitterness> draw_measured(const std::string& input, Uncertain<Bitterness> measured, Deviates& deviates) {
+Estimate<Bitterness> draw_measured(const std::string& input, Uncertain<Bitterness> measured,
+                                   Deviates& deviates) {
     const Bitterness half_width = Deviates::eight_in_ten * laboratory_reproducibility(measured.middle);
     return draw_with(input, measured, half_width, 0.0 * ibu, 500.0 * ibu, deviates);
 }
@@ -40,7 +42,8 @@ Estimate<Color> draw_measured(const std::string& input, Uncertain<Color> measure
 
 Estimate<Carbonation> draw_measured(const std::string& input, Uncertain<Carbonation> measured,
                                     Deviates& deviates) {
-    return draw_with(input, measured, 0.15 * volume_of_co2, 0.0 * volume_of_co2, 8.0 * volume_of_co2, deviates);
+    return draw_with(input, measured, 0.15 * volume_of_co2, 0.0 * volume_of_co2, 8.0 * volume_of_co2,
+                     deviates);
 }
 
 }  // namespace entrywise

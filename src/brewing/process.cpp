@@ -9,8 +9,8 @@ namespace entrywise {
 
 namespace {
 
-/// A value that a recipe states as one number is as good as its maker's scale, jug or thermometer: a relative half
-/// width of 2 % for a volume, 4 points for an efficiency that the brewer knows from earlier brews.
+/// A value that a recipe states as one number is as good as its maker's scale, jug or thermometer: a relative
+/// half width of 2 % for a volume, 4 points for an efficiency that the brewer knows from earlier brews.
 constexpr double stated_volume_spread = 0.02;
 constexpr Share stated_efficiency_half_width = 4.0 * percent;
 constexpr Uncertain<Share> usual_efficiency{72.0 * percent, 9.0 * percent};
@@ -48,15 +48,16 @@ std::vector<HopAddition> in_own_order(std::vector<HopAddition> hops) {
 
 Uncertain<Volume> volume_of(const Recipe& recipe) {
     const bool states_spread = recipe.volume.half_width > 0.0 * liter;
-    return states_spread ? recipe.volume
-                         : Uncertain<Volume>{recipe.volume.middle, stated_volume_spread * recipe.volume.middle};
+    return states_spread
+               ? recipe.volume
+               : Uncertain<Volume>{recipe.volume.middle, stated_volume_spread * recipe.volume.middle};
 }
 
 void fill_efficiency(const Recipe& recipe, Process& process) {
     const bool anything_mashed =
-        recipe.mashed && std::any_of(recipe.grist.begin(), recipe.grist.end(), [](const GristAddition& addition) {
-            return needs_a_mash(addition.fermentable.kind);
-        });
+        recipe.mashed &&
+        std::any_of(recipe.grist.begin(), recipe.grist.end(),
+                    [](const GristAddition& addition) { return needs_a_mash(addition.fermentable.kind); });
     process.efficiency = usual_efficiency;
     if (recipe.efficiency) {
         const bool states_spread = recipe.efficiency->half_width > 0.0 * percent;
@@ -84,9 +85,11 @@ void fill_boil(const Recipe& recipe, Process& process) {
         process.assumptions.push_back("boil of " + to_text(usual_boil));
     }
     const Volume volume = recipe.volume.middle;
-    process.evaporation = {usual_evaporation_per_hour * volume / hour, evaporation_spread_per_hour * volume / hour};
+    process.evaporation = {usual_evaporation_per_hour * volume / hour,
+                           evaporation_spread_per_hour * volume / hour};
     if (recipe.boil.evaporation) {
-        process.evaporation = {*recipe.boil.evaporation, stated_evaporation_spread * *recipe.boil.evaporation};
+        process.evaporation = {*recipe.boil.evaporation,
+                               stated_evaporation_spread * *recipe.boil.evaporation};
     }
     process.kettle_loss = usual_kettle_loss;
     process.hot_after_boil = usual_time_hot;
@@ -108,8 +111,8 @@ void fill_yeast(const Recipe& recipe, Process& process) {
     const Span<Temperature>& range = process.yeasts.front().yeast.temperature;
     const Temperature middle = range.low + 0.5 * (range.high - range.low);
     process.fermentation_temperature = recipe.fermentation_temperature.value_or(middle);
-    process.fermentation_temperature_half_width = recipe.fermentation_temperature ? stated_fermentation_half_width
-                                                                                  : usual_fermentation_half_width;
+    process.fermentation_temperature_half_width =
+        recipe.fermentation_temperature ? stated_fermentation_half_width : usual_fermentation_half_width;
     if (!recipe.fermentation_temperature) {
         process.assumptions.push_back("fermentation at about " + to_text(middle));
     }
@@ -120,7 +123,8 @@ void fill_carbonation(const Recipe& recipe, Process& process) {
     if (recipe.conditioning.carbonation) {
         const Uncertain<Carbonation>& stated = *recipe.conditioning.carbonation;
         const bool states_spread = stated.half_width > 0.0 * volume_of_co2;
-        process.carbonation = {stated.middle, states_spread ? stated.half_width : stated_carbonation_half_width};
+        process.carbonation = {stated.middle,
+                               states_spread ? stated.half_width : stated_carbonation_half_width};
     } else if (!recipe.measured.carbonation) {
         process.assumptions.push_back("carbonation " + to_text(usual_carbonation));
     }

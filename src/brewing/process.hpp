@@ -8,9 +8,10 @@
 
 namespace entrywise {
 
-/// The recipe as it will be brewed: its process with everything filled in that the recipe leaves open, and a line
-/// for each such filling. Additions stand in an order of their own, so that the order in which a recipe lists
-/// them does not matter. Defaults and their spreads are common practice of brewing at home, working values.
+/// The recipe as it will be brewed: its process with everything filled in that the recipe leaves open, and a
+/// line for each such filling. Additions stand in an order of their own, so that the order in which a recipe
+/// lists them does not matter. Defaults and their spreads are common practice of brewing at home, working
+/// values.
 struct Process {
     std::vector<GristAddition> grist;
     std::vector<HopAddition> hops;

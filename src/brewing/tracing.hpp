@@ -43,8 +43,9 @@ std::vector<SourceShare> shares_of(const std::vector<Part<Value>>& parts) {
             shares.push_back({parts[index].ingredient, parts[index].position, medians[index] / whole});
         }
     }
-    std::stable_sort(shares.begin(), shares.end(),
-                     [](const SourceShare& first, const SourceShare& second) { return first.share > second.share; });
+    std::stable_sort(shares.begin(), shares.end(), [](const SourceShare& first, const SourceShare& second) {
+        return first.share > second.share;
+    });
     return shares;
 }
 

@@ -7,8 +7,8 @@ namespace entrywise {
 
 namespace {
 
-/// Without a mash, grain only steeps: crystal and roasted malt give about half of their extract, the rest next to
-/// nothing (working values).
+/// Without a mash, grain only steeps: crystal and roasted malt give about half of their extract, the rest
+/// next to nothing (working values).
 constexpr double steeping_of_colored_malt = 0.5;
 constexpr double steeping_of_other_grain = 0.1;
 

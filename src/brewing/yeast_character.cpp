@@ -10,16 +10,16 @@ namespace {
 
 constexpr double strongest = 7.0;
 
-/// Levels of acid and funk that cultures bring when they are given their time (working values after the words style
-/// guides use for Berliner, gose, lambic and Brett beer).
+/// Levels of acid and funk that cultures bring when they are given their time (working values after the words
+/// style guides use for Berliner, gose, lambic and Brett beer).
 constexpr LevelSpan sourness_of_lactic_culture{3.5, 5.5};
 constexpr LevelSpan sourness_of_mixed_culture{3.0, 5.5};
 constexpr LevelSpan funk_of_brettanomyces{2.5, 5.0};
 constexpr LevelSpan funk_of_mixed_culture{1.5, 4.5};
 
-/// Acidulated malt holds one to two percent of lactic acid; some 4 g/L of it only set the pH of a pale mash. Beyond
-/// that the acid is tasted, about one step for each 8 g/L (working values from the flavor threshold of lactic acid
-/// near 0.4 g/L, Meilgaard, MBAA Technical Quarterly 12, 1975, from memory).
+/// Acidulated malt holds one to two percent of lactic acid; some 4 g/L of it only set the pH of a pale mash.
+/// Beyond that the acid is tasted, about one step for each 8 g/L (working values from the flavor threshold of
+/// lactic acid near 0.4 g/L, Meilgaard, MBAA Technical Quarterly 12, 1975, from memory).
 constexpr double acid_malt_free_to = 12.0;
 constexpr double acid_malt_per_step = 8.0;
 
@@ -47,7 +47,8 @@ TemperatureDifference above_middle_of(const YeastClass& yeast, Temperature tempe
     return temperature - middle;
 }
 
-/// Bacteria work before or after the yeast, at a temperature that the recipe's fermentation does not speak of.
+/// Bacteria work before or after the yeast, at a temperature that the recipe's fermentation does not speak
+/// of.
 bool keeps_the_stated_temperature(const YeastClass& yeast) {
     return !yeast.lactic && !yeast.brettanomyces;
 }
@@ -78,8 +79,8 @@ double ester_level(double usual_level, TemperatureDifference above_middle, Speci
     constexpr double per_gravity = 20.0;
     constexpr double most_by_gravity = 1.2;
     const double warmth = std::clamp(per_kelvin * in(above_middle, kelvin), -1.5, most_by_temperature);
-    const double strength =
-        std::clamp(per_gravity * (in(original_gravity, specific_gravity) - strong_from), 0.0, most_by_gravity);
+    const double strength = std::clamp(per_gravity * (in(original_gravity, specific_gravity) - strong_from),
+                                       0.0, most_by_gravity);
     return std::clamp(usual_level + warmth + strength, 0.0, strongest);
 }
 
@@ -107,7 +108,8 @@ YeastCharacter yeast_character(const Process& process, const Estimate<SpecificGr
         }
     }
     const auto tasted = [](Concentration malt) {
-        return std::clamp((in(malt, gram_per_liter) - acid_malt_free_to) / acid_malt_per_step, 0.0, strongest);
+        return std::clamp((in(malt, gram_per_liter) - acid_malt_free_to) / acid_malt_per_step, 0.0,
+                          strongest);
     };
     character.sour = stronger(character.sour, lift(tasted, acid));
     return character;

@@ -20,10 +20,10 @@ struct YeastCharacter {
     Estimate<double> funk;
 };
 
-/// The level of esters from the level that the yeast gives at the middle of its temperature range: more when warmer,
-/// more in strong wort. Direction: ethyl acetate rises from 12.5 to 21.5 mg/L between 10 and 25 °C (quoted by
-/// Pires et al., Yeast: the soul of beer's aroma, Applied Microbiology and Biotechnology 98, 2014, from memory); the
-/// slopes are working values.
+/// The level of esters from the level that the yeast gives at the middle of its temperature range: more when
+/// warmer, more in strong wort. Direction: ethyl acetate rises from 12.5 to 21.5 mg/L between 10 and 25 °C
+/// (quoted by Pires et al., Yeast: the soul of beer's aroma, Applied Microbiology and Biotechnology 98, 2014,
+/// from memory); the slopes are working values.
 double ester_level(double usual_level, TemperatureDifference above_middle, SpecificGravity original_gravity);
 
 /// Works out what the yeasts of a recipe give. Where several are pitched, the strongest of each counts.

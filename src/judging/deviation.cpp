@@ -1,6 +1,7 @@
 #include "judging/deviation.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 #include <optional>
 
@@ -56,16 +57,57 @@ std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const S
     }
 }
 
+/// A palate tells about a fifth of the bitterness, and no less than 4 IBU, and one percent of alcohol (working values;
+/// alcohol beside Yu and Pickering, Ethanol difference thresholds in wine and the influence of mode of evaluation and
+/// wine style, American Journal of Enology and Viticulture 59, 2008).
+constexpr double least_bitterness_step = 4.0;
+constexpr double bitterness_step_share = 0.2;
+constexpr double alcohol_step = 1.0;
+
+/// How far outside the style's range a number is, in steps that a palate tells; all zero without a range.
+template <class Quantity, class Step>
+std::vector<double> number_steps(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range,
+                                 Step step_at) {
+    std::vector<double> steps(estimate.count(), 0.0);
+    for (std::size_t draw = 0; range && draw < steps.size(); ++draw) {
+        const Quantity value = estimate[draw];
+        if (range->high && value > *range->high) {
+            steps[draw] = (value - *range->high).value() / step_at(range->high->value());
+        } else if (range->low && value < *range->low) {
+            steps[draw] = (value - *range->low).value() / step_at(range->low->value());
+        }
+    }
+    return steps;
+}
+
+/// Steps outside by the number itself, for the attributes that one number decides; empty for the others.
+std::vector<double> steps_by_number(Attribute attribute, const Beer& beer, const StyleRanges& ranges) {
+    if (attribute == Attribute::flavor_bitterness) {
+        return number_steps(beer.bitterness.total, ranges.bitterness, [](double limit) {
+            return std::max(least_bitterness_step, bitterness_step_share * limit);
+        });
+    }
+    if (attribute == Attribute::flavor_alcohol) {
+        return number_steps(beer.alcohol, ranges.alcohol, [](double) { return alcohol_step; });
+    }
+    return {};
+}
+
 Deviation deviation_of(Attribute attribute, const Expectation& expectation, const Beer& beer,
                        const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
     const Estimate<double>& level = profile.level[attribute];
     const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
+    const std::vector<double> by_number = steps_by_number(attribute, beer, style.ranges);
     std::vector<double> steps;
     steps.reserve(level.count());
+    std::size_t told_by_number = 0;
     for (std::size_t draw = 0; draw < level.count(); ++draw) {
         const bool numbers_met = !met.empty() && met[draw];
-        const double outside = steps_outside(level[draw], expectation.low, expectation.high);
-        steps.push_back(numbers_met ? score_sheet.in_range_weight * outside : outside);
+        const double weight = numbers_met ? score_sheet.in_range_weight : 1.0;
+        const double by_words = weight * steps_outside(level[draw], expectation.low, expectation.high);
+        const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
+        steps.push_back(number_says_more ? by_number[draw] : by_words);
+        told_by_number += number_says_more ? 1 : 0;
     }
     return {.section = section_of(attribute),
             .attribute = std::string(word_of(attribute)),
@@ -74,7 +116,8 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
             .accepted_low = expectation.low,
             .accepted_high = expectation.high,
             .weight = expectation.assumed ? score_sheet.assumed_weight : 1.0,
-            .assumed = expectation.assumed};
+            .assumed = expectation.assumed,
+            .told_by_number = 2 * told_by_number > level.count()};
 }
 
 /// From memory of a style and without a second glass, an eye tells about a fifth of the color, and no less

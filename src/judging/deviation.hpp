@@ -21,6 +21,7 @@ struct Deviation {
     double accepted_high = 0.0;
     double weight = 1.0;  ///< of a miss: less for what the guide only takes for granted
     bool assumed = false;
+    bool told_by_number = false;  ///< the number is further out than the word, as at the end of a scale
 };
 
 /// The deviation of every attribute that the style describes, and of color where it prints a range.

@@ -176,7 +176,8 @@ std::vector<Finding> findings_of(const std::vector<Tally>& tallies, std::size_t 
                               .level = deviation.level,
                               .accepted_low = deviation.accepted_low,
                               .accepted_high = deviation.accepted_high,
-                              .assumed = deviation.assumed};
+                              .assumed = deviation.assumed,
+                              .told_by_number = deviation.told_by_number};
         if (finding.noticed >= least_notice && finding.points >= fewest_points) {
             findings.push_back(finding);
         }

@@ -40,6 +40,7 @@ struct Finding {
     double accepted_low = 0.0;
     double accepted_high = 0.0;
     bool assumed = false;  ///< the guide takes the expectation for granted rather than stating it
+    bool told_by_number = false;  ///< the number of the same name is further out than the word for it
 };
 
 /// `flavor.bitterness.above`: the finding's name, the same in every version.
