@@ -1,0 +1,47 @@
+#include "reading/fault_log.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "base/text.hpp"
+
+#include <fmt/format.h>
+
+namespace entrywise {
+
+namespace {
+constexpr std::size_t most_faults = 100;       // working value
+constexpr std::size_t longest_quotation = 60;  // bytes; working value
+}  // namespace
+
+void FaultLog::add(Position position, Finding finding) {
+    if (faults_.size() == most_faults) {
+        return;
+    }
+    faults_.push_back({.place = {file_, position},
+                       .found = std::move(finding.found),
+                       .expected = std::move(finding.expected),
+                       .nearest = std::move(finding.nearest),
+                       .remedy = std::move(finding.remedy)});
+}
+
+std::vector<Fault> FaultLog::in_order() const {
+    std::vector<Fault> sorted = faults_;
+    std::stable_sort(sorted.begin(), sorted.end(), [](const Fault& left, const Fault& right) {
+        return left.place.position < right.place.position;
+    });
+    return sorted;
+}
+
+std::string quoted(std::string_view text) {
+    if (text.size() <= longest_quotation) {
+        return fmt::format("'{}'", text);
+    }
+    std::string_view beginning = text.substr(0, longest_quotation);
+    while (!beginning.empty() && !is_utf8(beginning)) {
+        beginning.remove_suffix(1);
+    }
+    return fmt::format("'{}...'", beginning);
+}
+
+}  // namespace entrywise
