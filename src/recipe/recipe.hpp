@@ -58,6 +58,7 @@ struct ExtraAddition {
 struct MashRest {
     Temperature temperature;
     Duration time;
+    bool time_is_stated = true;  ///< false where the recipe leaves it out and the usual time stands for it
 };
 
 struct YeastAddition {

@@ -1,0 +1,62 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/fault.hpp"
+#include "reading/embedded.hpp"
+#include "reading/node.hpp"
+#include "recipe/ingredients.hpp"
+#include "recipe/recipe.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// Data files from outside that go before those built in, and how to read one.
+struct OutsideFiles {
+    std::map<std::string, std::string> file_of;  ///< path in the project's terms -> file to read
+    std::vector<std::string>
+        ingredient_files;  ///< their entries are added to the tables, or replace those of the same name
+    Outcome<Node> (*read)(const std::string& file) = nullptr;  ///< needed where there is any file
+};
+
+/// Everything that the program knows: styles by guide and code, ingredient tables, and the other data files.
+/// Only what is asked for is unpacked, each time it is asked for; nothing is kept.
+class Library {
+  public:
+    explicit Library(std::span<const EmbeddedDocument> embedded, OutsideFiles outside = {})
+        : embedded_(embedded), outside_(std::move(outside)) {}
+
+    /// The tables built in, with the entries of outside files before them, so that a name or alias means the
+    /// outside entry first.
+    Outcome<IngredientTables> ingredient_tables() const;
+
+    /// The style of that name, case aside. A guide or code that is not known is a fault with the nearest code
+    /// or, where the text is rather a style's name, the code of that style.
+    Outcome<Style> style(const StyleName& name) const;
+
+    /// The guides, and the styles of a guide in the order of their codes (`2A` before `10A`).
+    std::vector<std::string> guides() const;
+    std::vector<StyleName> style_names(const std::string& guide) const;
+
+    /// Any other data file, such as `styles/sheet.yaml`.
+    Outcome<Node> document(const std::string& path) const;
+
+    /// What faults in that data file call it: the outside file, or the path itself.
+    std::string file_of(const std::string& path) const;
+
+  private:
+    std::vector<StyleName> all_style_names() const;
+    std::optional<StyleName> known_style(const StyleName& name) const;
+    Fault unknown_style(const StyleName& name) const;
+    std::vector<Fault> add_ingredients(const std::string& file, IngredientTables& tables) const;
+
+    std::span<const EmbeddedDocument> embedded_;
+    OutsideFiles outside_;
+};
+
+}  // namespace entrywise

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <string>
+
+#include "base/fault.hpp"
+#include "recipe/ingredients.hpp"
+#include "recipe/recipe.hpp"
+
+namespace entrywise {
+
+/// The recipe in a file, or in standard input for `-`.
+Outcome<Recipe> read_recipe(const std::string& path, const IngredientTables& tables);
+
+}  // namespace entrywise
