@@ -1,0 +1,75 @@
+#include "report/beer_numbers.hpp"
+
+#include "quantity/printed_precision.hpp"
+
+namespace entrywise {
+
+namespace {
+
+template <class Quantity>
+Interval80<double> plain(const Estimate<Quantity>& estimate, Quantity unit) {
+    const auto interval = estimate.interval();
+    return {in(interval.median, unit), in(interval.low, unit), in(interval.high, unit)};
+}
+
+template <class Quantity>
+std::optional<PlainRange> plain(const std::optional<Range<Quantity>>& range) {
+    if (!range) {
+        return std::nullopt;
+    }
+    PlainRange result{.low = {}, .high = {}, .below_high = range->below_high};
+    if (range->low) {
+        result.low = range->low->value();
+    }
+    if (range->high) {
+        result.high = range->high->value();
+    }
+    return result;
+}
+
+}  // namespace
+
+std::vector<BeerNumber> numbers_of(const Beer& beer) {
+    constexpr Attenuation one_percent = 0.01 * fully_attenuated;
+    return {
+        {"original_gravity", "original gravity", "SG", specific_gravity_decimals,
+         plain(beer.original_gravity.total, specific_gravity)},
+        {"final_gravity", "final gravity", "SG", specific_gravity_decimals,
+         plain(beer.final_gravity, specific_gravity)},
+        {"alcohol", "alcohol", "% vol", alcohol_decimals, plain(beer.alcohol, percent_by_volume)},
+        {"bitterness", "bitterness", "IBU", bitterness_decimals, plain(beer.bitterness.total, ibu)},
+        {"color", "color", "SRM", color_decimals, plain(beer.color.total, srm)},
+        {"carbonation", "carbonation", "vol", carbonation_decimals, plain(beer.carbonation, volume_of_co2)},
+        {"real_extract", "real extract", "°P", extract_decimals, plain(beer.real_extract, plato)},
+        {"apparent_attenuation", "apparent attenuation", "%", attenuation_percent_decimals,
+         plain(beer.apparent_attenuation, one_percent)},
+    };
+}
+
+BeerNumber number_of(const Beer& beer, Number number) {
+    return numbers_of(beer)[static_cast<std::size_t>(number)];
+}
+
+std::optional<PlainRange> range_of(const StyleRanges& ranges, Number number) {
+    switch (number) {
+        case Number::original_gravity:
+            return plain(ranges.original_gravity);
+        case Number::final_gravity:
+            return plain(ranges.final_gravity);
+        case Number::alcohol:
+            return plain(ranges.alcohol);
+        case Number::bitterness:
+            return plain(ranges.bitterness);
+        case Number::color:
+            return plain(ranges.color);
+    }
+    return std::nullopt;
+}
+
+const std::vector<Number>& guide_numbers() {
+    static const std::vector<Number> numbers{Number::original_gravity, Number::final_gravity, Number::alcohol,
+                                             Number::bitterness, Number::color};
+    return numbers;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,125 @@
+#include "report/check_json.hpp"
+
+#include <string>
+
+#include "report/beer_json.hpp"
+#include "report/beer_numbers.hpp"
+#include "report/sections.hpp"
+#include "report/version.hpp"
+
+namespace entrywise {
+
+namespace {
+
+constexpr int chance_decimals = 3;
+constexpr int points_decimals = 2;
+constexpr int level_decimals = 2;
+
+Json style_json(const Style& style) {
+    Json result;
+    result["guide"] = style.guide;
+    result["code"] = style.code;
+    result["name"] = style.name;
+    return result;
+}
+
+Json end_json(std::optional<double> end) {
+    return end ? Json(*end) : Json(nullptr);
+}
+
+Json numbers_json(const Check& check) {
+    Json result = Json::array();
+    for (const NumberCheck& number : check.sheet.numbers) {
+        const auto range = range_of(check.style.ranges, number.number);
+        if (!range) {
+            continue;
+        }
+        Json entry;
+        entry["quantity"] = std::string(number_of(check.beer, number.number).key);
+        entry["range"] = Json::array({end_json(range->low), end_json(range->high)});
+        entry["within"] = json_number(number.within, chance_decimals);
+        if (range->below_high) {
+            entry["high_excluded"] = true;
+        }
+        result.push_back(std::move(entry));
+    }
+    return result;
+}
+
+Json profile_json(const Profile& profile) {
+    Json result;
+    for (const Section section : {Section::aroma, Section::appearance, Section::flavor, Section::mouthfeel}) {
+        result[std::string(word_of(section))] = Json::object();
+    }
+    for (const Attribute attribute : all_attributes()) {
+        const Estimate<double>& level = profile.level[attribute];
+        if (level.count() > 0) {
+            result[std::string(word_of(section_of(attribute)))][std::string(word_of(attribute))] =
+                json_interval(level.interval(), level_decimals);
+        }
+    }
+    return result;
+}
+
+Json at_risk_json(const PointsAtRisk& at_risk) {
+    return json_interval({at_risk.median, at_risk.low, at_risk.high}, points_decimals);
+}
+
+Json sheet_json(const Sheet& sheet, const ScoreSheet& score_sheet) {
+    Json result;
+    result["sections"] = Json::array();
+    for (const Section section : sheet_sections) {
+        Json entry;
+        entry["section"] = std::string(word_of(section));
+        entry["points"] = json_number(score_sheet.points[section], points_decimals);
+        entry["at_risk"] = at_risk_json(sheet.at_risk[section]);
+        result["sections"].push_back(std::move(entry));
+    }
+    result["at_risk"] = at_risk_json(sheet.total);
+    return result;
+}
+
+Json finding_json(const AdvisedFinding& advised) {
+    const Finding& finding = advised.finding;
+    Json result;
+    result["section"] = std::string(word_of(finding.section));
+    result["attribute"] = finding.attribute;
+    result["direction"] = finding.direction == Direction::above ? "above" : "below";
+    result["noticed"] = json_number(finding.noticed, chance_decimals);
+    result["points"] = json_number(finding.points, points_decimals);
+    result["note"] = advised.note;
+    result["causes"] = advised.causes;
+    result["corrections"] = advised.corrections;
+    result["id"] = id_of(finding);
+    result["level"] = json_number(finding.level, level_decimals);
+    result["accepted"] = Json::array({json_number(finding.accepted_low, level_decimals),
+                                      json_number(finding.accepted_high, level_decimals)});
+    result["assumed"] = finding.assumed;
+    return result;
+}
+
+}  // namespace
+
+Json check_json(const Check& check, const ScoreSheet& score_sheet) {
+    Json document;
+    document["format"] = "entrywise/check/1";
+    document["program"] = program_version();
+    document["recipe"] = json_recipe(check.recipe);
+    document["style"] = style_json(check.style);
+    document["beer"] = beer_json(check.beer);
+    document["numbers"] = numbers_json(check);
+    document["profile"] = profile_json(check.profile);
+    document["sheet"] = sheet_json(check.sheet, score_sheet);
+    document["findings"] = Json::array();
+    for (const AdvisedFinding& finding : check.findings) {
+        document["findings"].push_back(finding_json(finding));
+    }
+    document["cautions"] = Json::array();
+    for (const Caution& caution : check.cautions) {
+        document["cautions"].push_back({{"kind", caution.kind}, {"text", caution.text}});
+    }
+    document["assumed"] = check.beer.assumptions;
+    return document;
+}
+
+}  // namespace entrywise

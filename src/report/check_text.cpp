@@ -1,0 +1,124 @@
+#include "report/check_text.hpp"
+
+#include <algorithm>
+#include <vector>
+
+#include "base/number.hpp"
+#include "base/text.hpp"
+#include "report/assumed_text.hpp"
+#include "report/findings_text.hpp"
+#include "report/heading.hpp"
+#include "report/number_table.hpp"
+#include "report/numbers_text.hpp"
+#include "report/sections.hpp"
+#include "report/sheet_text.hpp"
+
+#include <fmt/format.h>
+
+namespace entrywise {
+
+namespace {
+
+std::string style_title(const Style& style) {
+    return fmt::format("{} {}", style.code, style.name);
+}
+
+std::string headed(std::string_view head, const std::string& body, const TextStyle& style) {
+    return bold(head, style) + '\n' + body;
+}
+
+/// The attributes that the style says nothing of, by section.
+std::string not_described(const Style& style) {
+    std::vector<std::string> sections;
+    for (const Section section : sheet_sections) {
+        std::vector<std::string> words;
+        for (const Attribute attribute : all_attributes()) {
+            if (section_of(attribute) == section && !style.expected[attribute]) {
+                words.push_back(spoken(word_of(attribute)));
+            }
+        }
+        if (!words.empty()) {
+            sections.push_back(fmt::format("{} ({})", title_of(section), joined(words, ", ")));
+        }
+    }
+    return listed(sections, "and");
+}
+
+std::string not_judged_text(const Check& check, const TextStyle& style) {
+    std::vector<std::string> sentences;
+    if (check.sheet.attributes_not_described > 0) {
+        sentences.push_back(fmt::format("{} describes {} of {} things sensed; it is silent on {}.",
+                                        check.style.code, check.sheet.attributes_checked,
+                                        check.sheet.attributes_checked + check.sheet.attributes_not_described,
+                                        not_described(check.style)));
+    }
+    if (check.style.varies) {
+        sentences.emplace_back("Parts of the style depend on a declared base style or type.");
+    }
+    if (!check.style.must_declare.empty()) {
+        sentences.push_back(
+            fmt::format("The entry must declare: {}.", joined(check.style.must_declare, ", ")));
+    }
+    sentences.emplace_back("Execution (infection, oxidation, light, handling) is left to the palate.");
+    return headed("Not judged", paragraph(shown(joined(sentences, " "), style), 2, 2, style), style);
+}
+
+std::string cautions_text(const Check& check, const TextStyle& style) {
+    if (check.cautions.empty()) {
+        return {};
+    }
+    std::string body;
+    for (const Caution& caution : check.cautions) {
+        body += paragraph(shown(caution.text, style), 2, 4, style);
+    }
+    return headed("Cautions", body, style);
+}
+
+std::string numbers_summary(const Sheet& sheet) {
+    const auto inside = std::count_if(sheet.numbers.begin(), sheet.numbers.end(),
+                                      [](const NumberCheck& number) { return number.within >= 0.5; });
+    return sheet.numbers.empty()
+               ? std::string("the guide prints no numbers")
+               : fmt::format("{} of {} numbers most likely inside", inside, sheet.numbers.size());
+}
+
+/// What matters most, to stand last, beside the prompt.
+std::string summary_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
+    double all_points = 0.0;
+    for (const Section section : sheet_sections) {
+        all_points += score_sheet.points[section];
+    }
+    const PointsAtRisk& total = check.sheet.total;
+    const std::string first = check.findings.empty()
+                                  ? std::string("nothing that a judge would likely note")
+                                  : "first to mend: " + title_of(check.findings.front().finding);
+    const std::string summary = fmt::format(
+        "{} as {}: {} of {} points at risk ({}{}{}); {}; {}.", check.recipe.name, style_title(check.style),
+        points_text(total.median), shortest(all_points), points_text(total.low), dash(style),
+        points_text(total.high), numbers_summary(check.sheet), first);
+    return paragraph(shown(summary, style), 0, 0, style);
+}
+
+}  // namespace
+
+std::string check_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
+    const std::string honest_words =
+        "Points that the recipe puts at risk, not the whole score: what brewing, keeping and serving add or "
+        "take, "
+        "only the glass tells.";
+    const std::vector<std::string> parts{
+        numbers_text(check, style),
+        sheet_text(check.sheet, score_sheet, style) + paragraph(honest_words, 0, 0, style),
+        findings_text(check, style),
+        assumed_text(check.beer, style),
+        not_judged_text(check, style),
+        cautions_text(check, style),
+    };
+    std::string text = heading(check.recipe.name, style_title(check.style), check.recipe.file, style);
+    for (const std::string& part : parts) {
+        text += part.empty() ? part : part + '\n';
+    }
+    return text + summary_text(check, score_sheet, style);
+}
+
+}  // namespace entrywise

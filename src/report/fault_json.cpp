@@ -1,0 +1,39 @@
+#include "report/fault_json.hpp"
+
+namespace entrywise {
+
+namespace {
+
+Json known(int line_or_column) {
+    return line_or_column > 0 ? Json(line_or_column) : Json(nullptr);
+}
+
+Json known(const std::string& text) {
+    return text.empty() ? Json(nullptr) : Json(text);
+}
+
+Json one_fault(const Fault& fault) {
+    Json result;
+    result["file"] = fault.place.file;
+    result["line"] = known(fault.place.position.line);
+    result["column"] = known(fault.place.position.column);
+    result["found"] = fault.found;
+    result["expected"] = fault.expected;
+    result["nearest"] = known(fault.nearest);
+    result["remedy"] = known(fault.remedy);
+    return result;
+}
+
+}  // namespace
+
+Json fault_json(const std::vector<Fault>& faults) {
+    Json document;
+    document["format"] = "entrywise/fault/1";
+    document["faults"] = Json::array();
+    for (const Fault& fault : faults) {
+        document["faults"].push_back(one_fault(fault));
+    }
+    return document;
+}
+
+}  // namespace entrywise

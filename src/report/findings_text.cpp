@@ -1,0 +1,94 @@
+#include "report/findings_text.hpp"
+
+#include "base/number.hpp"
+#include "base/text.hpp"
+#include "quantity/printed_precision.hpp"
+#include "report/number_table.hpp"
+#include "report/sections.hpp"
+#include "report/sheet_text.hpp"
+
+#include <fmt/format.h>
+
+namespace entrywise {
+
+namespace {
+
+constexpr std::size_t points_columns = 8;
+constexpr std::size_t noticed_columns = 9;
+constexpr std::size_t indent = 2;
+constexpr std::size_t hanging_indent = 4;
+
+std::string capitalized(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    }
+    return text;
+}
+
+std::string row(const std::string& title, const std::string& points, const std::string& noticed,
+                const TextStyle& style) {
+    const std::size_t title_columns = style.width - points_columns - noticed_columns;
+    return bold(at_left(cut_end(title, title_columns, style), title_columns), style) +
+           accented(at_right(points, points_columns), style) + at_right(noticed, noticed_columns) + '\n';
+}
+
+std::string color_words(const Finding& finding, const TextStyle& style) {
+    return fmt::format("Color {} SRM; the style takes {}{}{} SRM.", fixed(finding.level, color_decimals),
+                       shortest(rounded(finding.accepted_low, color_decimals)), dash(style),
+                       shortest(rounded(finding.accepted_high, color_decimals)));
+}
+
+/// What is sensed and what the style takes, in the words of the scale.
+std::string sensed_words(const Finding& finding, const TextStyle& style) {
+    const auto attribute = attribute_named(finding.section, finding.attribute);
+    if (!attribute) {
+        return finding.attribute == "color" ? color_words(finding, style) : std::string();
+    }
+    const SensoryScale scale = scale_of(*attribute);
+    const std::string_view low = word_for(scale, finding.accepted_low);
+    const std::string_view high = word_for(scale, finding.accepted_high);
+    const std::string accepted = low == high ? std::string(low) : fmt::format("{} to {}", low, high);
+    return fmt::format("Sensed {}; the style {} {}.", word_for(scale, finding.level),
+                       finding.assumed ? "is taken to want" : "takes", accepted);
+}
+
+std::string finding_text(const AdvisedFinding& advised, const TextStyle& style) {
+    const Finding& finding = advised.finding;
+    const std::string noticed = fixed(finding.noticed * 100.0, 0) + " %";
+    std::string text = row(capitalized(title_of(finding)), points_text(finding.points), noticed, style);
+    text += paragraph(shown(advised.note, style), indent, indent, style);
+    text += paragraph(sensed_words(finding, style), indent, indent, style);
+    if (!advised.causes.empty()) {
+        text +=
+            paragraph(shown("Why: " + joined(advised.causes, "; "), style), indent, hanging_indent, style);
+    }
+    if (!advised.corrections.empty()) {
+        text += paragraph(shown("To bring it in: " + joined(advised.corrections, "; or "), style), indent,
+                          hanging_indent, style);
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string title_of(const Finding& finding) {
+    return fmt::format("{}: {} {} the style", title_of(finding.section), spoken(finding.attribute),
+                       finding.direction == Direction::above ? "above" : "below");
+}
+
+std::string findings_text(const Check& check, const TextStyle& style) {
+    if (check.findings.empty()) {
+        return {};
+    }
+    const std::size_t title_columns = style.width - points_columns - noticed_columns;
+    std::string text = bold(at_left("Findings, dearest first", title_columns) +
+                                at_right("points", points_columns) + at_right("noticed", noticed_columns),
+                            style) +
+                       '\n';
+    for (const AdvisedFinding& finding : check.findings) {
+        text += finding_text(finding, style);
+    }
+    return text;
+}
+
+}  // namespace entrywise

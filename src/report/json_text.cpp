@@ -1,0 +1,34 @@
+#include "report/json_text.hpp"
+
+#include <cmath>
+
+#include "base/number.hpp"
+
+namespace entrywise {
+
+std::string json_text(const Json& document) {
+    constexpr int indent = 2;
+    constexpr bool ascii_only = true;
+    return document.dump(indent, ' ', ascii_only, Json::error_handler_t::replace) + '\n';
+}
+
+Json json_number(double number, int decimals) {
+    return std::isfinite(number) ? Json(rounded(number, decimals)) : Json(nullptr);
+}
+
+Json json_interval(const Interval80<double>& interval, int decimals) {
+    Json result;
+    result["median"] = json_number(interval.median, decimals);
+    result["low"] = json_number(interval.low, decimals);
+    result["high"] = json_number(interval.high, decimals);
+    return result;
+}
+
+Json json_recipe(const Recipe& recipe) {
+    Json result;
+    result["name"] = recipe.name;
+    result["file"] = recipe.file;
+    return result;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "recipe/recipe.hpp"
+#include "report/terminal.hpp"
+
+namespace entrywise {
+
+/// A sentence that tells which numbers were measured, not estimated; empty if none was.
+std::string measured_text(const Measured& measured, const TextStyle& style);
+
+}  // namespace entrywise

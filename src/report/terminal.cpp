@@ -1,0 +1,143 @@
+#include "report/terminal.hpp"
+
+#include <vector>
+
+#include "base/text.hpp"
+#include "report/plain_ascii.hpp"
+
+#include <fmt/format.h>
+
+namespace entrywise {
+
+namespace {
+
+// Select Graphic Rendition of ECMA-48.
+std::string painted(std::string_view text, std::string_view rendition, const TextStyle& style) {
+    return style.color ? fmt::format("\033[{}m{}\033[0m", rendition, text) : std::string(text);
+}
+
+bool is_continuation(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+/// Where in the text so many characters end.
+std::size_t bytes_of(std::string_view text, std::size_t characters) {
+    std::size_t at = 0;
+    for (; characters > 0 && at < text.size(); --characters) {
+        ++at;
+        while (at < text.size() && is_continuation(text[at])) {
+            ++at;
+        }
+    }
+    return at;
+}
+
+std::string_view cut_mark(const TextStyle& style) {
+    return style.ascii ? "~" : "…";
+}
+
+std::string repeated(std::string_view text, std::size_t times) {
+    std::string result;
+    for (std::size_t time = 0; time < times; ++time) {
+        result += text;
+    }
+    return result;
+}
+
+/// The text with a blank set into every word that is longer than a line.
+std::string with_long_words_broken(std::string_view text, std::size_t columns) {
+    std::vector<std::string> words;
+    for (std::string_view word : split(text, " ")) {
+        while (character_count(word) > columns) {
+            const std::size_t bytes = bytes_of(word, columns);
+            words.emplace_back(word.substr(0, bytes));
+            word.remove_prefix(bytes);
+        }
+        words.emplace_back(word);
+    }
+    return joined(words, " ");
+}
+
+}  // namespace
+
+std::string shown(std::string_view text, const TextStyle& style) {
+    return style.ascii ? plain_ascii(visible(text)) : visible(text);
+}
+
+std::string bold(std::string_view text, const TextStyle& style) {
+    return painted(text, "1", style);
+}
+
+std::string dim(std::string_view text, const TextStyle& style) {
+    return painted(text, "2", style);
+}
+
+std::string accented(std::string_view text, const TextStyle& style) {
+    return painted(text, "1;35", style);
+}
+
+std::string at_left(std::string_view text, std::size_t columns) {
+    const std::size_t taken = character_count(text);
+    return std::string(text) + std::string(taken < columns ? columns - taken : 0, ' ');
+}
+
+std::string at_right(std::string_view text, std::size_t columns) {
+    const std::size_t taken = character_count(text);
+    return std::string(taken < columns ? columns - taken : 0, ' ') + std::string(text);
+}
+
+std::string cut_end(std::string_view text, std::size_t columns, const TextStyle& style) {
+    if (character_count(text) <= columns) {
+        return std::string(text);
+    }
+    return std::string(text.substr(0, bytes_of(text, columns - 1))).append(cut_mark(style));
+}
+
+std::string cut_front(std::string_view text, std::size_t columns, const TextStyle& style) {
+    const std::size_t characters = character_count(text);
+    if (characters <= columns) {
+        return std::string(text);
+    }
+    return std::string(cut_mark(style)).append(text.substr(bytes_of(text, characters - columns + 1)));
+}
+
+std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style) {
+    // A filler stands for the difference in indentation, so that the first line is broken where it must be.
+    const std::size_t outdent = first < rest ? first : rest;
+    const std::size_t columns = style.width - outdent;
+    const std::size_t longest_word = style.width - (first > rest ? first : rest);
+    std::string result;
+    std::size_t used = columns;
+    const auto begin_line = [&] {
+        const std::size_t indent = result.empty() ? first : rest;
+        result += (result.empty() ? "" : "\n") + std::string(indent, ' ');
+        used = indent - outdent;
+    };
+    const std::string broken = with_long_words_broken(text, longest_word);
+    for (const std::string_view word : split(broken, " ")) {
+        if (word.empty()) {
+            continue;
+        }
+        const std::size_t length = character_count(word);
+        const bool at_start = result.empty() || result.back() == ' ';
+        if (result.empty() || used + (at_start ? 0 : 1) + length > columns) {
+            begin_line();
+        } else {
+            result += ' ';
+            ++used;
+        }
+        result += word;
+        used += length;
+    }
+    return result.empty() ? result : result + '\n';
+}
+
+std::string rule(const TextStyle& style) {
+    return dim(repeated(style.ascii ? "-" : "─", style.width), style) + '\n';
+}
+
+std::string_view dash(const TextStyle& style) {
+    return style.ascii ? "-" : "–";
+}
+
+}  // namespace entrywise

@@ -1,0 +1,97 @@
+#include "report/check_text.hpp"
+
+#include <algorithm>
+
+#include "tests/report/sample_check.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+
+namespace {
+
+std::string text_with(const TextStyle& style) {
+    return check_text(sample_check(), sample_score_sheet(), style);
+}
+
+}  // namespace
+
+TEST_CASE("no line of a check is longer than the page is wide") {
+    for (const std::size_t width : {60U, 61U, 72U, 80U, 100U, 120U, 160U}) {
+        for (const bool ascii : {false, true}) {
+            for (const bool color : {false, true}) {
+                CAPTURE(width);
+                CHECK(widest_line(text_with({width, color, ascii})) <= width);
+            }
+        }
+    }
+}
+
+TEST_CASE("a hostile name widens no line and steers no terminal") {
+    Check check = sample_check();
+    check.recipe.name = std::string(300, 'w') + "\033[2J\u202E";
+    check.findings.front().note = std::string(200, 'n');
+    for (const std::size_t width : {60U, 80U}) {
+        const std::string text = check_text(check, sample_score_sheet(), {width, false, false});
+        CHECK(widest_line(text) <= width);
+        CHECK_FALSE(has(text, "\033"));
+        CHECK_FALSE(has(text, "\u202E"));
+    }
+}
+
+TEST_CASE("without color no escape character, with it the same words") {
+    const std::string plain = text_with({80, false, false});
+    const std::string painted = text_with({80, true, false});
+    CHECK_FALSE(has(plain, "\033"));
+    CHECK(has(painted, "\033[1m"));
+    CHECK(unpainted_lines(plain) == unpainted_lines(painted));
+}
+
+TEST_CASE("ASCII means ASCII, letters lose their marks alone") {
+    const std::string text = text_with({80, false, true});
+    CHECK(std::all_of(text.begin(), text.end(),
+                      [](char byte) { return static_cast<unsigned char>(byte) < 128; }));
+    CHECK(has(text, "Quay Pale Biere"));
+    CHECK(has(text, "mash at 68 C"));
+}
+
+TEST_CASE("a check tells numbers, sheet, finding, cause, correction and caution") {
+    const std::string text = text_with({100, false, false});
+    CHECK(has(text, "1.058–1.066"));
+    CHECK(has(text, "1.056–1.070"));
+    CHECK(has(text, "5.5–<7.5"));
+    CHECK(has(text, "to 14"));
+    CHECK(has(text, "Most likely outside: bitterness (above)."));
+    CHECK(has(text, "Measured, not estimated: original gravity."));
+    CHECK(has(text, "Flavor: bitterness above the style"));
+    CHECK(has(text, "Bitterness lingers harshly"));
+    CHECK(has(text, "Columbus, 43 g at 60 min, gives 80 % of it"));
+    CHECK(has(text, "take 8 g less Columbus; or mash at 68 °C"));
+    CHECK(has(text, "water boils off at 3 L/h"));
+    CHECK(has(text, "Holds gluten"));
+    CHECK(has(text, "Sensed very high; the style takes medium to high."));
+}
+
+TEST_CASE("what is not quite certain is not printed as certain") {
+    CHECK(has(text_with({80, false, false}), ">99 %"));
+}
+
+TEST_CASE("the sum of it stands last") {
+    const std::string text = text_with({160, false, false});
+    const std::string last = text.substr(text.rfind("\n\n") + 2);
+    CHECK(has(last, "2.5 of 50 points at risk (0.9–4.3)"));
+    CHECK(has(last, "3 of 4 numbers most likely inside"));
+    CHECK(text.back() == '\n');
+}
+
+TEST_CASE("a check without findings says so") {
+    Check check = sample_check();
+    check.findings.clear();
+    const std::string text = check_text(check, sample_score_sheet(), {80, false, false});
+    CHECK_FALSE(has(text, "Findings"));
+    CHECK(has(text, "nothing that"));
+}
+
+TEST_CASE("the same check gives the same bytes") {
+    CHECK(text_with({80, true, false}) == text_with({80, true, false}));
+}
