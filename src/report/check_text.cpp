@@ -82,6 +82,12 @@ std::string numbers_summary(const Sheet& sheet) {
                : fmt::format("{} of {} numbers most likely inside", inside, sheet.numbers.size());
 }
 
+/// `bitterness (flavor), above the style`.
+std::string in_a_sentence(const Finding& finding) {
+    return fmt::format("{} ({}), {} the style", spoken(finding.attribute), title_of(finding.section),
+                       finding.direction == Direction::above ? "above" : "below");
+}
+
 /// What matters most, to stand last, beside the prompt.
 std::string summary_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
     double all_points = 0.0;
@@ -91,7 +97,7 @@ std::string summary_text(const Check& check, const ScoreSheet& score_sheet, cons
     const PointsAtRisk& total = check.sheet.total;
     const std::string first = check.findings.empty()
                                   ? std::string("nothing that a judge would likely note")
-                                  : "first to mend: " + title_of(check.findings.front().finding);
+                                  : "first to mend: " + in_a_sentence(check.findings.front().finding);
     const std::string summary = fmt::format(
         "{} as {}: {} of {} points at risk ({}{}{}); {}; {}.", check.recipe.name, style_title(check.style),
         points_text(total.median), shortest(all_points), points_text(total.low), dash(style),

@@ -20,23 +20,31 @@ namespace {
 
 constexpr std::size_t indent = 2;
 
+std::string number_line(std::string_view name, const Interval80<double>& value, int decimals,
+                        std::string_view unit, const TextStyle& style) {
+    return without_blanks_at_end(table_line(name, fixed(value.median, decimals),
+                                            interval_text(value, decimals, style), shown(unit, style))) +
+           '\n';
+}
+
+std::string ebc_line(const Interval80<double>& color, const TextStyle& style) {
+    const Interval80<double> value{in_ebc(color.median * srm), in_ebc(color.low * srm),
+                                   in_ebc(color.high * srm)};
+    return number_line("", value, 0, "EBC", style);
+}
+
 std::string numbers_text(const Beer& beer, const TextStyle& style) {
-    std::string text = bold(table_line("Numbers", "beer", at_right("8 in 10", 9), ""), style) + '\n';
+    const std::string head = table_line("Numbers", "beer", at_right("8 in 10", 9), "");
+    std::string text = bold(without_blanks_at_end(head), style) + '\n';
     for (const BeerNumber& number : numbers_of(beer)) {
-        const bool is_attenuation = number.key == "apparent_attenuation";
-        text += table_line(
-            is_attenuation ? "attenuation" : number.name, fixed(number.value.median, number.decimals),
-            interval_text(number.value, number.decimals, style),
-            is_attenuation ? "%, apparent" : shown(number.unit == "SG" ? "" : number.unit, style));
-        text.erase(text.find_last_not_of(' ') + 1);
-        text += '\n';
+        if (number.key == "apparent_attenuation") {
+            text += number_line("attenuation", number.value, number.decimals, "%, apparent", style);
+            continue;
+        }
+        const std::string_view unit = number.unit == "SG" ? std::string_view() : number.unit;
+        text += number_line(number.name, number.value, number.decimals, unit, style);
         if (number.key == "color") {
-            const Interval80<double> ebc_units{in_ebc(number.value.median * srm),
-                                               in_ebc(number.value.low * srm),
-                                               in_ebc(number.value.high * srm)};
-            text += table_line("", fixed(ebc_units.median, 0), interval_text(ebc_units, 0, style), "EBC");
-            text.erase(text.find_last_not_of(' ') + 1);
-            text += '\n';
+            text += ebc_line(number.value, style);
         }
     }
     return text;

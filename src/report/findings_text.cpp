@@ -1,8 +1,6 @@
 #include "report/findings_text.hpp"
 
-#include "base/number.hpp"
 #include "base/text.hpp"
-#include "quantity/printed_precision.hpp"
 #include "report/number_table.hpp"
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
@@ -32,32 +30,11 @@ std::string row(const std::string& title, const std::string& points, const std::
            accented(at_right(points, points_columns), style) + at_right(noticed, noticed_columns) + '\n';
 }
 
-std::string color_words(const Finding& finding, const TextStyle& style) {
-    return fmt::format("Color {} SRM; the style takes {}{}{} SRM.", fixed(finding.level, color_decimals),
-                       shortest(rounded(finding.accepted_low, color_decimals)), dash(style),
-                       shortest(rounded(finding.accepted_high, color_decimals)));
-}
-
-/// What is sensed and what the style takes, in the words of the scale.
-std::string sensed_words(const Finding& finding, const TextStyle& style) {
-    const auto attribute = attribute_named(finding.section, finding.attribute);
-    if (!attribute) {
-        return finding.attribute == "color" ? color_words(finding, style) : std::string();
-    }
-    const SensoryScale scale = scale_of(*attribute);
-    const std::string_view low = word_for(scale, finding.accepted_low);
-    const std::string_view high = word_for(scale, finding.accepted_high);
-    const std::string accepted = low == high ? std::string(low) : fmt::format("{} to {}", low, high);
-    return fmt::format("Sensed {}; the style {} {}.", word_for(scale, finding.level),
-                       finding.assumed ? "is taken to want" : "takes", accepted);
-}
-
 std::string finding_text(const AdvisedFinding& advised, const TextStyle& style) {
     const Finding& finding = advised.finding;
-    const std::string noticed = fixed(finding.noticed * 100.0, 0) + " %";
-    std::string text = row(capitalized(title_of(finding)), points_text(finding.points), noticed, style);
+    std::string text = row(capitalized(title_of(finding)), points_text(finding.points),
+                           percent_text(finding.noticed), style);
     text += paragraph(shown(advised.note, style), indent, indent, style);
-    text += paragraph(sensed_words(finding, style), indent, indent, style);
     if (!advised.causes.empty()) {
         text +=
             paragraph(shown("Why: " + joined(advised.causes, "; "), style), indent, hanging_indent, style);

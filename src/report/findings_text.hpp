@@ -7,8 +7,8 @@
 
 namespace entrywise {
 
-/// What a judge may note, dearest first: the note, what was sensed and what the style takes, where it comes
-/// from and what would bring it in. Empty if there is nothing.
+/// What a judge may note, dearest first: the note, where it comes from and what would bring it in. Empty if
+/// there is nothing.
 std::string findings_text(const Check& check, const TextStyle& style);
 
 /// `flavor: bitterness above the style`.

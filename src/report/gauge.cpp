@@ -13,6 +13,7 @@ struct Glyphs {
     std::string_view blank = " ";
     std::string_view low_end;
     std::string_view high_end;
+    std::string_view covered_end;
     std::string_view range;
     std::string_view interval;
     std::string_view median;
@@ -21,8 +22,8 @@ struct Glyphs {
     std::string_view rest;
 };
 
-constexpr Glyphs drawn{" ", "├", "┤", "─", "━", "●", "‹", "›", "·"};
-constexpr Glyphs typed{" ", "[", "]", "-", "=", "O", "<", ">", "."};
+constexpr Glyphs drawn{" ", "├", "┤", "┿", "─", "━", "●", "‹", "›", "·"};
+constexpr Glyphs typed{" ", "[", "]", "+", "-", "=", "O", "<", ">", "."};
 
 const Glyphs& glyphs_of(const TextStyle& style) {
     return style.ascii ? typed : drawn;
@@ -66,21 +67,28 @@ class Canvas {
 
     void range(std::optional<double> low, std::optional<double> high) {
         line(low.value_or(window_.low), high.value_or(window_.high), glyphs_.range);
+    }
+
+    /// The ends of the range, which an interval that covers them does not hide.
+    void ends(std::optional<double> low, std::optional<double> high) {
         if (low) {
-            cells_[column_of(*low)] = glyphs_.low_end;
+            end(column_of(*low), glyphs_.low_end);
         }
         if (high) {
-            cells_[column_of(*high)] = glyphs_.high_end;
+            end(column_of(*high), glyphs_.high_end);
         }
     }
 
-    void estimate(const Interval80<double>& estimate) {
+    void interval(const Interval80<double>& estimate) {
         if (estimate.high >= window_.low && estimate.low <= window_.high) {
             line(estimate.low, estimate.high, glyphs_.interval);
         }
-        if (shows(estimate.median)) {
-            cells_[column_of(estimate.median)] = glyphs_.median;
-        } else if (estimate.median < window_.low) {
+    }
+
+    void median(double value) {
+        if (shows(value)) {
+            cells_[column_of(value)] = glyphs_.median;
+        } else if (value < window_.low) {
             cells_.front() = glyphs_.beyond_low;
         } else {
             cells_.back() = glyphs_.beyond_high;
@@ -96,6 +104,10 @@ class Canvas {
     }
 
   private:
+    void end(std::size_t column, std::string_view glyph) {
+        cells_[column] = cells_[column] == glyphs_.range ? glyph : glyphs_.covered_end;
+    }
+
     Window window_;
     std::vector<std::string_view> cells_;
     const Glyphs& glyphs_;
@@ -107,7 +119,9 @@ std::string gauge(const Interval80<double>& estimate, std::optional<double> low,
                   std::size_t columns, const TextStyle& style) {
     Canvas canvas(window_of(estimate, low, high), columns, glyphs_of(style));
     canvas.range(low, high);
-    canvas.estimate(estimate);
+    canvas.interval(estimate);
+    canvas.ends(low, high);
+    canvas.median(estimate.median);
     return canvas.text();
 }
 

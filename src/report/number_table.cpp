@@ -42,6 +42,14 @@ std::string range_text(const PlainRange& range, int decimals, const TextStyle& s
     return ends_around("to", " ", high);
 }
 
+std::string percent_text(double chance) {
+    const double percents = rounded(chance * 100.0, 0);
+    if (percents > 99.0) {
+        return ">99 %";
+    }
+    return percents < 1.0 ? "<1 %" : fixed(percents, 0) + " %";
+}
+
 std::string table_line(std::string_view name, std::string_view value, std::string_view interval,
                        std::string_view range) {
     // The value stands at the end of its columns; a long heading of it may reach into the blanks after the

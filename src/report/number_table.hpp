@@ -28,6 +28,9 @@ std::string span_text(std::string_view low, std::string_view high, const TextSty
 std::string interval_text(const Interval80<double>& interval, int decimals, const TextStyle& style);
 std::string range_text(const PlainRange& range, int decimals, const TextStyle& style);
 
+/// A chance in percent. It comes from a count of draws, so that none is ever printed as certain.
+std::string percent_text(double chance);
+
 /// One line of a table without its end; the name takes at most its columns, empty texts leave theirs blank.
 std::string table_line(std::string_view name, std::string_view value, std::string_view interval,
                        std::string_view range);

@@ -19,18 +19,6 @@ namespace {
 constexpr std::size_t inside_columns = 6;
 constexpr std::size_t fewest_gauge_columns = 10;
 
-/// A chance that is not certain is never printed as certain.
-std::string percent_text(double chance) {
-    const double hundredths = rounded(chance * 100.0, 0);
-    if (hundredths >= 100.0 && chance < 1.0) {
-        return ">99 %";
-    }
-    if (hundredths <= 0.0 && chance > 0.0) {
-        return "<1 %";
-    }
-    return fixed(hundredths, 0) + " %";
-}
-
 std::string name_with_unit(const BeerNumber& number) {
     const bool bare = number.unit == "SG";
     return bare ? std::string(number.name) : fmt::format("{}, {}", number.name, number.unit);
@@ -62,7 +50,7 @@ std::string number_line(const BeerNumber& number, const std::optional<PlainRange
     const std::string inside = at_right(percent_text(within), inside_columns);
     const bool mostly_outside = within < 0.5;
     return line + std::string(gap_columns, ' ') + (mostly_outside ? accented(inside, style) : inside) +
-           gauge_of(number, *range, style) + '\n';
+           without_blanks_at_end(gauge_of(number, *range, style)) + '\n';
 }
 
 /// The line of the color once more, in the other of the two units in use.
@@ -81,7 +69,7 @@ std::string ebc_line(const BeerNumber& color, const std::optional<PlainRange>& r
     const std::string line =
         table_line("  in EBC", fixed(value.median, decimals), interval_text(value, decimals, style),
                    in_other_unit ? range_text(*in_other_unit, decimals, style) : std::string());
-    return dim(line.substr(0, line.find_last_not_of(' ') + 1), style) + '\n';
+    return dim(without_blanks_at_end(line), style) + '\n';
 }
 
 double chance_within(const Sheet& sheet, Number number) {
@@ -128,7 +116,7 @@ std::string others_text(const Beer& beer, const TextStyle& style) {
                                          fixed(number.value.high, number.decimals)));
         }
     }
-    return paragraph(shown(fmt::format("Beside them: {}.", listed(others, "and")), style), 0, 0, style);
+    return paragraph(shown(fmt::format("Also: {}.", listed(others, "and")), style), 0, 0, style);
 }
 
 }  // namespace

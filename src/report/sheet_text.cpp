@@ -24,7 +24,8 @@ std::string line_of(std::string_view name, const PointsAtRisk& at_risk, double p
     const std::size_t left = style.width - table_columns - gap_columns;
     if (style.width >= table_columns + gap_columns + fewest_bar_columns) {
         const std::size_t columns = left < 20 ? left : 20;
-        line += std::string(gap_columns, ' ') + bar(at_risk.median, points, columns, style);
+        line += std::string(gap_columns, ' ') +
+                bar(rounded(at_risk.median, points_decimals), points, columns, style);
     }
     return line;
 }
@@ -36,8 +37,10 @@ std::string points_text(double points) {
 }
 
 std::string sheet_text(const Sheet& sheet, const ScoreSheet& score_sheet, const TextStyle& style) {
-    std::string text =
-        bold(table_line("Predicted sheet", "at risk", at_right("8 in 10", 9), ""), style) + '\n';
+    std::string text = bold(without_blanks_at_end(table_line("Predicted sheet", "risk",
+                                                             at_right("8 in 10", 9), at_right("points", 8))),
+                            style) +
+                       '\n';
     double all_points = 0.0;
     for (const Section section : sheet_sections) {
         const double points = score_sheet.points[section];

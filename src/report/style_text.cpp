@@ -32,11 +32,6 @@ std::string range_or_blank(const Style& described, Number number, int decimals, 
     return range ? range_text(*range, decimals, style) : std::string(span_columns, ' ');
 }
 
-std::string without_blanks_at_end(std::string text) {
-    text.erase(text.find_last_not_of(' ') + 1);
-    return text;
-}
-
 std::string numbers_text(const Style& described, const TextStyle& style) {
     std::string text = bold("Numbers", style) + '\n';
     for (const NumberWords& words : number_words) {

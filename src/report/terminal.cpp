@@ -44,10 +44,25 @@ std::string repeated(std::string_view text, std::size_t times) {
     return result;
 }
 
-/// The text with a blank set into every word that is longer than a line.
-std::string with_long_words_broken(std::string_view text, std::size_t columns) {
+bool ends_in_a_digit(const std::string& word) {
+    return !word.empty() && word.back() >= '0' && word.back() <= '9';
+}
+
+/// The words of a text as lines are filled with them: a number stays with the word behind it, and a word that
+/// is longer than a line is broken.
+std::vector<std::string> words_of(std::string_view text, std::size_t columns) {
+    constexpr std::size_t longest_pair = 24;
     std::vector<std::string> words;
     for (std::string_view word : split(text, " ")) {
+        if (word.empty()) {
+            continue;
+        }
+        const bool follows_a_number = !words.empty() && ends_in_a_digit(words.back()) &&
+                                      character_count(words.back()) + character_count(word) < longest_pair;
+        if (follows_a_number) {
+            words.back().append(" ").append(word);
+            continue;
+        }
         while (character_count(word) > columns) {
             const std::size_t bytes = bytes_of(word, columns);
             words.emplace_back(word.substr(0, bytes));
@@ -55,7 +70,7 @@ std::string with_long_words_broken(std::string_view text, std::size_t columns) {
         }
         words.emplace_back(word);
     }
-    return joined(words, " ");
+    return words;
 }
 
 }  // namespace
@@ -102,34 +117,25 @@ std::string cut_front(std::string_view text, std::size_t columns, const TextStyl
 }
 
 std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style) {
-    // A filler stands for the difference in indentation, so that the first line is broken where it must be.
-    const std::size_t outdent = first < rest ? first : rest;
-    const std::size_t columns = style.width - outdent;
-    const std::size_t longest_word = style.width - (first > rest ? first : rest);
     std::string result;
-    std::size_t used = columns;
-    const auto begin_line = [&] {
-        const std::size_t indent = result.empty() ? first : rest;
-        result += (result.empty() ? "" : "\n") + std::string(indent, ' ');
-        used = indent - outdent;
-    };
-    const std::string broken = with_long_words_broken(text, longest_word);
-    for (const std::string_view word : split(broken, " ")) {
-        if (word.empty()) {
+    std::size_t used = 0;
+    for (const std::string& word : words_of(text, style.width - (first > rest ? first : rest))) {
+        const std::size_t length = character_count(word);
+        if (!result.empty() && used + 1 + length <= style.width) {
+            result.append(" ").append(word);
+            used += 1 + length;
             continue;
         }
-        const std::size_t length = character_count(word);
-        const bool at_start = result.empty() || result.back() == ' ';
-        if (result.empty() || used + (at_start ? 0 : 1) + length > columns) {
-            begin_line();
-        } else {
-            result += ' ';
-            ++used;
-        }
-        result += word;
-        used += length;
+        const std::size_t indent = result.empty() ? first : rest;
+        result.append(result.empty() ? "" : "\n").append(indent, ' ').append(word);
+        used = indent + length;
     }
     return result.empty() ? result : result + '\n';
+}
+
+std::string without_blanks_at_end(std::string text) {
+    text.erase(text.find_last_not_of(' ') + 1);
+    return text;
 }
 
 std::string rule(const TextStyle& style) {

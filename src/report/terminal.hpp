@@ -29,12 +29,15 @@ std::string accented(std::string_view text, const TextStyle& style);
 std::string at_left(std::string_view text, std::size_t columns);
 std::string at_right(std::string_view text, std::size_t columns);
 
+/// The text without blanks at its end.
+std::string without_blanks_at_end(std::string text);
+
 /// The text cut to so many columns, with a mark where something was cut away: at the end, or at the front.
 std::string cut_end(std::string_view text, std::size_t columns, const TextStyle& style);
 std::string cut_front(std::string_view text, std::size_t columns, const TextStyle& style);
 
 /// The text broken into lines of the page's width, each ended. The first is indented by `first`, the others
-/// by `rest`. Words too long for a line are broken.
+/// by `rest`. A number stays with the word behind it; words too long for a line are broken.
 std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style);
 
 /// A line across the page.

@@ -67,6 +67,14 @@ TEST_CASE("a paragraph fills its lines and breaks words that are longer than one
     CHECK(paragraph("", 0, 0, narrow).empty());
 }
 
+TEST_CASE("a number stays with its unit") {
+    CHECK(paragraph("take 3.4 kg", 0, 0, {8, false, true}) == "take\n3.4 kg\n");
+}
+
+TEST_CASE("an interval does not hide the ends of the range") {
+    CHECK(gauge({50.0, 30.0, 70.0}, 40.0, 60.0, 9, typed) == "==+=O=+==");
+}
+
 TEST_CASE("cut texts show that something is missing") {
     CHECK(cut_end("abcdef", 4, typed) == "abc~");
     CHECK(cut_front("abcdef", 4, typed) == "~def");

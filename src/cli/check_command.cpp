@@ -1,0 +1,97 @@
+#include "advice/check.hpp"
+#include "base/number.hpp"
+#include "cli/commands.hpp"
+#include "cli/each_input.hpp"
+#include "cli/knowledge.hpp"
+#include "cli/recipe_input.hpp"
+#include "cli/streams.hpp"
+#include "report/check_json.hpp"
+#include "report/check_text.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// All that checks of one call have in common.
+struct Bench {
+    Library library;
+    IngredientTables tables;
+    ScoreSheet score_sheet;
+    PhraseBook phrases;
+};
+
+Outcome<Bench> bench_for(const Call& call) {
+    const Outcome<Library> library = open_library_for(call);
+    if (!library) {
+        return library.faults;
+    }
+    const Outcome<IngredientTables> tables = library->ingredient_tables();
+    const Outcome<ScoreSheet> score_sheet = score_sheet_of(*library);
+    const Outcome<PhraseBook> phrases = phrases_of(*library);
+    if (!tables || !score_sheet || !phrases) {
+        std::vector<Fault> faults = tables.faults;
+        faults.insert(faults.end(), score_sheet.faults.begin(), score_sheet.faults.end());
+        faults.insert(faults.end(), phrases.faults.begin(), phrases.faults.end());
+        return faults;
+    }
+    return Bench{*library, *tables, *score_sheet, *phrases};
+}
+
+/// The style that the call names, or else the one that the recipe declares.
+Outcome<Style> style_for(const Recipe& recipe, const Call& call, const Library& library) {
+    if (!call.style.empty()) {
+        return style_called(library, call.style);
+    }
+    if (!recipe.style) {
+        return Fault{.place = {recipe.file, {}},
+                     .found = "no style",
+                     .expected = "a line such as `style: bjcp-2021/21A`",
+                     .nearest = {},
+                     .remedy = "Declare it in the recipe, or name one with --style 21A."};
+    }
+    Outcome<Style> style = library.style(*recipe.style);
+    for (Fault& fault : style.faults) {
+        if (fault.place.file.empty()) {
+            fault.place.file = recipe.file;
+        }
+    }
+    return style;
+}
+
+/// Decided on the points as they are printed.
+ExitStatus status_of(const Sheet& sheet, const Call& call) {
+    constexpr int printed_decimals = 1;
+    const bool fails = call.fail_at && rounded(sheet.total.median, printed_decimals) >= *call.fail_at;
+    return fails ? ExitStatus::findings : ExitStatus::done;
+}
+
+Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Bench& bench) {
+    const Outcome<Style> style = style_for(recipe, call, bench.library);
+    if (!style) {
+        return style.faults;
+    }
+    const Check checked = check(recipe, *style, bench.score_sheet, bench.phrases);
+    Report report;
+    report.status = status_of(checked.sheet, call);
+    if (call.format == Format::json) {
+        report.document = check_json(checked, bench.score_sheet);
+    } else {
+        report.text = check_text(checked, bench.score_sheet, text_style_for(call));
+    }
+    return report;
+}
+
+}  // namespace
+
+ExitStatus check_command(const Call& call) {
+    const Outcome<Bench> bench = bench_for(call);
+    if (!bench) {
+        return report_faults(call, bench.faults);
+    }
+    return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
+        const Outcome<Recipe> recipe = recipe_named(word, bench->tables);
+        return recipe ? report_of(*recipe, call, *bench) : Outcome<Report>(recipe.faults);
+    });
+}
+
+}  // namespace entrywise

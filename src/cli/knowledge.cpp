@@ -1,0 +1,66 @@
+#include "cli/knowledge.hpp"
+
+#include "reading/library_folders.hpp"
+#include "reading/phrase_reader.hpp"
+#include "reading/score_sheet_reader.hpp"
+#include "reading/style_name.hpp"
+
+namespace entrywise {
+
+namespace {
+
+std::optional<std::string> folder(const std::string& option) {
+    return option.empty() ? std::nullopt : std::optional(option);
+}
+
+template <class Value>
+Outcome<Value> read_from(const Library& library, const std::string& path,
+                         Outcome<Value> (*read)(const Node&, const std::string&)) {
+    const Outcome<Node> document = library.document(path);
+    return document ? read(*document, library.file_of(path)) : Outcome<Value>(document.faults);
+}
+
+}  // namespace
+
+Outcome<Library> open_library_for(const Call& call) {
+    return open_library(embedded_documents(), {folder(call.styles_folder), folder(call.ingredients_folder)});
+}
+
+Outcome<ScoreSheet> score_sheet_of(const Library& library) {
+    return read_from<ScoreSheet>(library, "styles/sheet.yaml", read_score_sheet);
+}
+
+Outcome<PhraseBook> phrases_of(const Library& library) {
+    return read_from<PhraseBook>(library, "styles/phrases.yaml", read_phrases);
+}
+
+Outcome<std::vector<Style>> all_styles(const Library& library) {
+    std::vector<Style> styles;
+    std::vector<Fault> faults;
+    for (const std::string& guide : library.guides()) {
+        for (const StyleName& name : library.style_names(guide)) {
+            const Outcome<Style> style = library.style(name);
+            if (style) {
+                styles.push_back(*style);
+            } else {
+                faults.insert(faults.end(), style.faults.begin(), style.faults.end());
+            }
+        }
+    }
+    return faults.empty() ? Outcome<std::vector<Style>>(std::move(styles))
+                          : Outcome<std::vector<Style>>(faults);
+}
+
+Outcome<Style> style_called(const Library& library, const std::string& name) {
+    // A text that is no name of a style at all still deserves the nearest one.
+    const StyleName wanted = style_name_from(name).value_or(StyleName{std::string(default_guide), name});
+    Outcome<Style> style = library.style(wanted);
+    for (Fault& fault : style.faults) {
+        if (fault.place.file.empty()) {
+            fault.place.file = "command line";
+        }
+    }
+    return style;
+}
+
+}  // namespace entrywise
