@@ -33,15 +33,19 @@ const Node* Fields::need(std::string_view key) {
 }
 
 void Fields::refuse_others() {
-    const std::vector<std::string> known(asked_for_.begin(), asked_for_.end());
     for (const Entry& entry : node_.entries) {
         if (std::find(asked_for_.begin(), asked_for_.end(), entry.key) == asked_for_.end()) {
+            const std::vector<std::string> known(asked_for_.begin(), asked_for_.end());
             faults_.add(entry.key_position,
                         {.found = fmt::format("the key {}", quoted(entry.key)),
                          .expected = fmt::format("a key of {}: {}", thing_, listed(known)),
                          .nearest = nearest_word(entry.key, known)});
         }
     }
+}
+
+std::string Fields::within_text(std::string_view kind, const std::string& low, const std::string& high) {
+    return fmt::format("{} from {} to {}", kind, low, high);
 }
 
 bool Fields::is_some(const Node& node, bool more_than_nothing) const {
@@ -53,20 +57,9 @@ bool Fields::is_some(const Node& node, bool more_than_nothing) const {
     return more_than_nothing;
 }
 
-std::optional<std::size_t> Fields::index_of_word(const Node& node, const std::vector<std::string>& words,
-                                                 FaultLog& faults) {
-    const std::string expected = listed(words);
-    const auto text = scalar_text(node, expected, faults);
-    if (!text) {
-        return std::nullopt;
-    }
-    const auto found = std::find(words.begin(), words.end(), *text);
-    if (found == words.end()) {
-        faults.add(node.position,
-                   {.found = shown(node), .expected = expected, .nearest = nearest_word(*text, words)});
-        return std::nullopt;
-    }
-    return static_cast<std::size_t>(found - words.begin());
+void Fields::refuse_word(const Node& node, const std::vector<std::string>& words, FaultLog& faults) {
+    faults.add(node.position,
+               {.found = shown(node), .expected = listed(words), .nearest = nearest_word(node.text, words)});
 }
 
 bool check_format(Fields& fields, std::string_view kind) {

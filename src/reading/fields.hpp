@@ -84,12 +84,19 @@ class Fields {
     template <class Value>
     static std::optional<Value> word_from(const Node& node, std::span<const Word<Value>> words,
                                           FaultLog& faults) {
+        if (node.kind == NodeKind::scalar) {
+            const auto found = std::find_if(words.begin(), words.end(),
+                                            [&](const Word<Value>& word) { return word.word == node.text; });
+            if (found != words.end()) {
+                return found->value;
+            }
+        }
         std::vector<std::string> known;
         for (const Word<Value>& word : words) {
             known.emplace_back(word.word);
         }
-        const auto index = index_of_word(node, known, faults);
-        return index ? std::optional(words[*index].value) : std::nullopt;
+        refuse_word(node, known, faults);
+        return std::nullopt;
     }
 
   private:
@@ -116,13 +123,14 @@ class Fields {
             return true;
         }
         faults_.add(node.position, {.found = shown(node),
-                                    .expected = to_text(OpenSpan<Quantity>{limits.low, limits.high, false})});
+                                    .expected = within_text(kind_of<Quantity>().name, to_text(limits.low),
+                                                            to_text(limits.high))});
         return false;
     }
 
+    static std::string within_text(std::string_view kind, const std::string& low, const std::string& high);
     bool is_some(const Node& node, bool more_than_nothing) const;
-    static std::optional<std::size_t> index_of_word(const Node& node, const std::vector<std::string>& words,
-                                                    FaultLog& faults);
+    static void refuse_word(const Node& node, const std::vector<std::string>& words, FaultLog& faults);
 
     const Node& node_;
     std::string thing_;
@@ -139,7 +147,9 @@ auto read_list(const Node* node, std::string_view expected, FaultLog& faults, Re
         return values;
     }
     if (node->kind != NodeKind::list) {
-        faults.add(node->position, {.found = shown(*node), .expected = std::string(expected)});
+        faults.add(node->position, {.found = shown(*node),
+                                    .expected = std::string(expected),
+                                    .remedy = "Start each item with a dash, or put brackets around them."});
         return values;
     }
     values.reserve(node->items.size());

@@ -195,8 +195,8 @@ Outcome<std::vector<Ingredient>> read_table(const Node& document, const std::str
         return faults.in_order();
     }
     const Node* list = fields.need(list_key);
-    const auto ingredients = read_list(list, "a list of ingredients", faults,
-                                       [&](const Node& item) { return read(item, faults); });
+    auto ingredients = read_list(list, "a list of ingredients", faults,
+                                 [&](const Node& item) { return read(item, faults); });
     fields.refuse_others();
     if (faults.empty()) {
         std::vector<Position> positions;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <tuple>
 #include <utility>
 
 #include "base/nearest_word.hpp"
@@ -37,11 +38,12 @@ std::optional<StyleName> style_of_path(std::string_view path) {
     return StyleName{std::string(path.substr(0, slash)), std::string(path.substr(slash + 1))};
 }
 
-/// Orders codes as guides do: by number first, then by what stands behind it.
+/// Orders codes as guides do: by number first, then by what stands behind it; codes without a number come
+/// last.
 bool comes_before(const StyleName& left, const StyleName& right) {
     const auto key = [](const StyleName& name) {
         const auto digits = std::min(name.code.find_first_not_of("0123456789"), name.code.size());
-        return std::make_tuple(name.guide, digits, name.code);
+        return std::make_tuple(name.guide, digits == 0, digits, name.code);
     };
     return key(left) < key(right);
 }

@@ -137,14 +137,15 @@ class Unpacker {
         return true;
     }
 
-    /// Every item takes several bytes, so a count beyond the bytes left is no count.
-    bool take_count(std::size_t& count) { return take(count) && count <= rest_.size(); }
+    /// Every item takes four bytes at least, so that a larger count is no count.
+    bool take_count(std::size_t& count) { return take(count) && count <= rest_.size() / 4; }
 
     bool take_items(Node& node, std::size_t depth) {
         std::size_t count = 0;
         if (!take_count(count)) {
             return false;
         }
+        node.items.reserve(count);
         for (; count > 0; --count) {
             if (!take(node.items.emplace_back(), depth + 1)) {
                 return false;
@@ -158,6 +159,7 @@ class Unpacker {
         if (!take_count(count)) {
             return false;
         }
+        node.entries.reserve(count);
         for (; count > 0; --count) {
             Entry& entry = node.entries.emplace_back();
             if (!take(entry.key) || !take(entry.key_position) || !take(entry.value, depth + 1)) {

@@ -1,6 +1,7 @@
 #include "reading/score_sheet_reader.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <utility>
@@ -17,6 +18,9 @@ namespace {
 
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
+
+/// What of a cause is charged: `above` alone, where the key is given.
+constexpr std::array<Word<bool>, 1> charges{{{"above", true}}};
 
 /// Everything that a cause can be shown by: the attributes, and color.
 std::vector<std::string> shown_names() {
@@ -87,6 +91,7 @@ Cause read_cause(const Node& node, FaultLog& faults) {
     cause.name = fields.required<std::string>("cause");
     cause.shown_by = fields.required<std::vector<std::string>>("shown_by");
     cause.weight = fields.required<double>("weight");
+    cause.only_above = fields.optional_word<bool>("charged", charges).value_or(false);
     if (const Node* shares = fields.need("shares")) {
         cause.shares = read_shares(*shares, faults);
     }

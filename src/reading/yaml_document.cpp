@@ -39,6 +39,24 @@ std::string_view word_at(std::string_view text, std::size_t offset) {
     return rest.substr(0, static_cast<std::size_t>(end - rest.begin()));
 }
 
+/// Whether a text starts with a quotation mark that has no partner.
+bool is_open_quotation(std::string_view text) {
+    if (text.empty() || (text.front() != '\'' && text.front() != '"')) {
+        return false;
+    }
+    const char mark = text.front();
+    for (std::size_t index = 1; index < text.size(); ++index) {
+        const bool doubled = mark == '\'' && text.substr(index).starts_with("''");
+        const bool escape = mark == '"' && text[index] == '\\';
+        if (doubled || escape) {
+            ++index;
+        } else if (text[index] == mark) {
+            return false;
+        }
+    }
+    return true;
+}
+
 /// Whether a key and its value stand in the text with nothing between the colon and the value: `name:pale`.
 bool lacks_space_after_colon(std::string_view text) {
     const auto colon = text.find(':');
@@ -98,6 +116,7 @@ class Builder : public YAML::EventHandler {
         refuse_anchor(mark, anchor);
         refuse_tag(mark, tag);
         count(mark);
+        refuse_open_quotation(offset_of(mark));
         if (holds_control_character(value)) {
             faults_.add(place_of(mark), {.found = "a control character written as an escape",
                                          .expected = "printable text",
@@ -147,20 +166,34 @@ class Builder : public YAML::EventHandler {
         }
     }
 
+    /// Told once a file: what to do about the first is to be done about all.
     void refuse_alias(const YAML::Mark& mark) {
+        if (std::exchange(alias_told_, true)) {
+            return;
+        }
         faults_.add(place_of(mark),
                     {.found = fmt::format("the alias {}", quoted(word_at(source_.text(), offset_of(mark)))),
                      .expected = "the value itself",
-                     .remedy = "Write the value out, or put text that starts with * in quotes."});
+                     .remedy = "Write out every alias, or put text that starts with * in quotes."});
     }
 
     void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) {
-        if (anchor != 0) {
+        if (anchor != 0 && !std::exchange(anchor_told_, true)) {
             faults_.add(
                 place_of(mark),
                 {.found = fmt::format("the anchor {}", quoted(word_at(source_.text(), offset_of(mark)))),
                  .expected = "the value alone",
-                 .remedy = "Delete the anchor, or put text that starts with & in quotes."});
+                 .remedy = "Delete every anchor, or put text that starts with & in quotes."});
+        }
+    }
+
+    /// The parser takes the end of the text for a closing quotation mark.
+    void refuse_open_quotation(std::size_t offset) {
+        if (is_open_quotation(std::string_view(source_.text()).substr(offset))) {
+            faults_.add(source_.position_at(offset),
+                        {.found = "a quotation mark that is never closed",
+                         .expected = "pairs of quotation marks",
+                         .remedy = "Put the closing one; inside single quotes write two for one."});
         }
     }
 
@@ -299,6 +332,8 @@ class Builder : public YAML::EventHandler {
     std::optional<Node> document_;
     std::size_t nodes_ = 0;
     std::size_t documents_ = 0;
+    bool alias_told_ = false;
+    bool anchor_told_ = false;
 };
 
 struct Wording {
@@ -371,20 +406,35 @@ Finding wording_of(const std::string& message) {
             .remedy = std::string(known->remedy)};
 }
 
+/// The first of two neighboring lines in which a space is missing after the colon; nothing if it is in
+/// neither.
+std::optional<std::size_t> colon_fault_near(const SourceText& source, std::size_t offset) {
+    const std::string& text = source.text();
+    const std::size_t line_end = offset == 0 ? std::string::npos : text.rfind('\n', offset - 1);
+    const std::size_t before = line_end == std::string::npos ? offset : line_end;
+    for (const std::size_t place : {before, offset}) {
+        const std::string_view line = source.line_at(place);
+        std::string_view entry = trimmed(line);
+        entry = entry.starts_with("- ") ? trimmed(entry.substr(2)) : entry;
+        if (lacks_space_after_colon(entry)) {
+            return static_cast<std::size_t>(entry.data() - text.data());
+        }
+    }
+    return std::nullopt;
+}
+
 void tell_syntax_error(const YAML::Exception& error, const SourceText& source, const Builder& builder,
                        FaultLog& faults) {
+    const std::string& text = source.text();
     const bool placed = !error.mark.is_null();
     const std::size_t offset =
-        placed ? static_cast<std::size_t>(std::max(error.mark.pos, 0)) : source.text().size();
-    const std::string_view line = source.line_at(offset);
-    std::string_view entry = trimmed(line);
-    entry = entry.starts_with("- ") ? trimmed(entry.substr(2)) : entry;
+        placed ? std::min(static_cast<std::size_t>(std::max(error.mark.pos, 0)), text.size()) : text.size();
     const bool bracket_missing =
         error.msg == YAML::ErrorMsg::END_OF_MAP_FLOW || error.msg == YAML::ErrorMsg::END_OF_SEQ_FLOW;
-    if (lacks_space_after_colon(entry)) {
-        const auto column = static_cast<std::size_t>(entry.data() - line.data());
-        faults.add({source.position_at(offset).line, static_cast<int>(column) + 1},
-                   {.found = quoted(entry),
+    if (const auto colon_fault = colon_fault_near(source, offset)) {
+        const std::string_view line = std::string_view(text).substr(*colon_fault);
+        faults.add(source.position_at(*colon_fault),
+                   {.found = quoted(trimmed(line.substr(0, line.find('\n')))),
                     .expected = "a key, a colon, a space and a value",
                     .remedy = space_after_colon});
     } else if (bracket_missing) {
