@@ -1,0 +1,230 @@
+#include "reading/library.hpp"
+
+#include <algorithm>
+#include <filesystem>
+#include <set>
+#include <string>
+
+#include "base/file.hpp"
+#include "base/text.hpp"
+#include "reading/library_folders.hpp"
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using entrywise::testing::within;
+namespace fs = std::filesystem;
+
+namespace {
+
+const Library library(embedded_documents());
+
+std::string only_line(const std::vector<Fault>& faults) {
+    REQUIRE(faults.size() == 1);
+    return to_line(faults.front());
+}
+
+/// A folder that is gone when the test is over.
+class TemporaryFolder {
+  public:
+    explicit TemporaryFolder(const std::string& name)
+        : path_(fs::temp_directory_path() / ("entrywise-" + name)) {
+        fs::remove_all(path_);
+        fs::create_directories(path_);
+    }
+    TemporaryFolder(const TemporaryFolder&) = delete;
+    TemporaryFolder& operator=(const TemporaryFolder&) = delete;
+    ~TemporaryFolder() { fs::remove_all(path_); }
+
+    std::string write(const std::string& name, const std::string& text) const {
+        const fs::path file = path_ / name;
+        fs::create_directories(file.parent_path());
+        REQUIRE_FALSE(write_file_whole(file.string(), text));
+        return file.string();
+    }
+    std::string string() const { return path_.string(); }
+
+  private:
+    fs::path path_;
+};
+
+Library opened(const LibraryFolders& folders) {
+    const auto found = open_library(embedded_documents(), folders);
+    REQUIRE(found);
+    return *found;
+}
+
+const std::string house_style =
+    "format: entrywise/style/1\ncode: H1\nname: Harbor Amber\ncategory: H Harbor Beers\nsource: a club's own "
+    "style\n";
+
+}  // namespace
+
+TEST_CASE("a style holds what its guide prints") {
+    // Beer Judge Certification Program, Beer Style Guidelines, 2021: American IPA.
+    const auto style = library.style({"bjcp-2021", "21A"});
+    REQUIRE(style);
+    CHECK(style->guide == "bjcp-2021");
+    CHECK(style->name == "American IPA");
+    CHECK(within(*style->ranges.original_gravity->low / specific_gravity, 1.056, 1e-9));
+    CHECK(within(*style->ranges.original_gravity->high / specific_gravity, 1.070, 1e-9));
+    CHECK(within(*style->ranges.bitterness->low / ibu, 40.0, 1e-9));
+    CHECK(within(*style->ranges.bitterness->high / ibu, 70.0, 1e-9));
+    CHECK(within(*style->ranges.alcohol->high / percent_by_volume, 7.5, 1e-9));
+    CHECK(style->fermentation == "top");
+}
+
+TEST_CASE("words become levels, stated and assumed apart") {
+    const auto style = library.style({"bjcp-2021", "21A"});
+    REQUIRE(style);
+    // From the style file: hop medium-high..very high in the aroma, balance bitter..very bitter, smoke
+    // assumed none.
+    const auto& hop = style->expected[Attribute::aroma_hop];
+    REQUIRE(hop);
+    CHECK(hop->low == 5.0);
+    CHECK(hop->high == 7.0);
+    CHECK_FALSE(hop->assumed);
+    CHECK(style->expected[Attribute::flavor_balance]->low == 5.0);
+    CHECK(style->expected[Attribute::aroma_smoke]->assumed);
+    CHECK(style->expected[Attribute::aroma_smoke]->high == 0.0);
+    CHECK_FALSE(style->expected[Attribute::flavor_salt]);
+    CHECK(style->custom.neighbors.at("22A") == "stronger, hoppier");
+    CHECK(style->judgement_calls ==
+          std::vector<Attribute>{Attribute::flavor_balance, Attribute::mouthfeel_astringency});
+}
+
+TEST_CASE("a range of a continuum leaves its upper border to the next style") {
+    // Beer Judge Certification Program, Beer Style Guidelines, 2021: session strength is 3.0 to 5.0 %.
+    const auto style = library.style({"bjcp-2021", "21B-session"});
+    REQUIRE(style);
+    REQUIRE(style->ranges.alcohol);
+    CHECK(style->ranges.alcohol->contains(3.0 * percent_by_volume));
+    CHECK(style->ranges.alcohol->contains(4.99 * percent_by_volume));
+    CHECK_FALSE(style->ranges.alcohol->contains(5.0 * percent_by_volume));
+}
+
+TEST_CASE("every style is sound and found by its name") {
+    const auto names = library.style_names("bjcp-2021");
+    CHECK(names.size() == 139);
+    for (const StyleName& name : names) {
+        CAPTURE(name.code);
+        const auto style = library.style(name);
+        REQUIRE(style);
+        CHECK(style->code == name.code);
+    }
+}
+
+TEST_CASE("codes come in the order of the guide") {
+    const auto names = library.style_names("bjcp-2021");
+    const auto place = [&](const std::string& code) {
+        return std::find(names.begin(), names.end(), StyleName{"bjcp-2021", code}) - names.begin();
+    };
+    CHECK(names.front().code == "1A");
+    CHECK(place("2A") < place("10A"));
+    CHECK(place("10A") < place("10B"));
+    CHECK(place("9C") < place("10A"));
+}
+
+TEST_CASE("a code is found in any case, and an unknown one gets the nearest") {
+    CHECK(library.style({"BJCP-2021", "21b-RYE"})->code == "21B-rye");
+    CHECK(only_line(library.style({"bjcp-2021", "21Z"}).faults) ==
+          "bjcp-2021/21Z: found no style '21Z' in the guide 'bjcp-2021', expected the code of a known style; "
+          "nearest known: 21A. List the styles to see their codes.");
+    CHECK(library.style({"bjcp-2021", "American IPA"}).faults.at(0).nearest == "21A");
+    CHECK(library.style({"bjcp-2021", "irish stowt"}).faults.at(0).nearest == "15B");
+    CHECK(library.style({"bjpc-2021", "21A"}).faults.at(0).nearest == "bjcp-2021");
+    CHECK(library.style({"..", "../x"}).faults.size() == 1);
+}
+
+TEST_CASE("the tables are complete, and each name means one ingredient") {
+    const auto tables = library.ingredient_tables();
+    REQUIRE(tables);
+    CHECK(tables->fermentables.size() > 80);
+    CHECK(tables->hops.size() > 100);
+    CHECK(tables->yeasts.size() > 20);
+    const Fermentable* pale = find_fermentable(*tables, "Maris Otter");
+    REQUIRE(pale != nullptr);
+    CHECK(pale->name == "pale ale malt");
+    // Definition of the scale: pale ale malt is the reference of what gives malt flavor.
+    CHECK(pale->gives.malt == 1.0);
+    CHECK(find_yeast(*tables, "bavarian wheat")->phenolic);
+    // Common practice: refined sugar is dry and all extract.
+    CHECK(within(find_fermentable(*tables, "sucrose")->extract.middle / percent, 100.0, 1e-9));
+}
+
+TEST_CASE("other data files are read by their path") {
+    const auto sheet = library.document("styles/sheet.yaml");
+    REQUIRE(sheet);
+    CHECK(value_of(*sheet, "format")->text == "entrywise/sheet/1");
+    CHECK_FALSE(library.document("styles/nothing.yaml"));
+}
+
+TEST_CASE("embedded documents are sorted by path") {
+    const auto documents = embedded_documents();
+    CHECK(std::is_sorted(
+        documents.begin(), documents.end(),
+        [](const EmbeddedDocument& left, const EmbeddedDocument& right) { return left.path < right.path; }));
+    CHECK(find_document(documents, "styles/sheet.yaml") != nullptr);
+    CHECK(find_document(documents, "styles/sheet.yam") == nullptr);
+}
+
+TEST_CASE("a folder of styles adds a guide and replaces a style") {
+    const TemporaryFolder folder("styles");
+    folder.write("club/H1.yaml", house_style);
+    const std::string replaced = folder.write(
+        "bjcp-2021/21A.yaml",
+        "format: entrywise/style/1\ncode: 21A\nname: Ours\ncategory: 21 IPA\nsource: a club's own style\n");
+    const Library both = opened({.styles = folder.string(), .ingredients = {}});
+    CHECK(both.style({"club", "h1"})->name == "Harbor Amber");
+    CHECK(both.style({"bjcp-2021", "21A"})->name == "Ours");
+    CHECK(both.style({"bjcp-2021", "21A"})->file == replaced);
+    CHECK(both.style({"bjcp-2021", "21C"})->name == "Hazy IPA");
+    CHECK(both.style_names("bjcp-2021").size() == 139);
+    CHECK(both.guides() == std::vector<std::string>{"bjcp-2021", "club"});
+}
+
+TEST_CASE("a fault in a style of a folder is told at its place, when the style is asked for") {
+    const TemporaryFolder folder("bad-style");
+    const std::string file =
+        folder.write("club/H1.yaml", house_style + "aroma: {hops: low}\nflavor: {malt: lowe}\n");
+    const std::string misnamed = folder.write("club/H2.yaml", house_style);
+    const Library both = opened({.styles = folder.string(), .ingredients = {}});
+    const auto style = both.style({"club", "H1"});
+    REQUIRE(style.faults.size() == 2);
+    CHECK(to_line(style.faults[0]) ==
+          file +
+              ":6:9: found the key 'hops', expected a key of the aroma: malt, caramel, toast, roast, hop, "
+              "ester, "
+              "phenol, alcohol, sour, funk, smoke, diacetyl, dms or sulfur; nearest known: hop");
+    CHECK(to_line(style.faults[1]) ==
+          file +
+              ":7:16: found 'lowe', expected one or two of none, very low, low, medium-low, medium, "
+              "medium-high, "
+              "high or very high; nearest known: low. Write a span as low..high.");
+    CHECK(only_line(both.style({"club", "H2"}).faults) ==
+          misnamed + ":2:7: found 'H1', expected 'H2'. A style's file is named for its code.");
+}
+
+TEST_CASE("a folder of ingredients adds entries and replaces those of the same name") {
+    const TemporaryFolder folder("ingredients");
+    folder.write(
+        "ours.yaml",
+        "format: entrywise/hops/1\nhops:\n"
+        "  - {name: Cascade, family: american, purpose: aroma, alpha: 9 +- 1 %, beta: 5 %, oil: 1 mL/100g, "
+        "storage_loss: 50 %, source: our lot}\n"
+        "  - {name: Garden Wall, family: english, purpose: aroma, alpha: 4 %, beta: 5 %, oil: 1 mL/100g, "
+        "storage_loss: 50 %, source: our lot}\n");
+    const auto before = library.ingredient_tables();
+    const auto after = opened({.styles = {}, .ingredients = folder.string()}).ingredient_tables();
+    REQUIRE(after);
+    CHECK(after->hops.size() == before->hops.size() + 1);
+    CHECK(within(find_hop(*after, "cascade")->alpha.middle / percent, 9.0, 1e-9));
+    CHECK(find_hop(*after, "Garden Wall") != nullptr);
+}
+
+TEST_CASE("a folder that is not there is a fault") {
+    const auto found = open_library(embedded_documents(), {.styles = "no/such/folder", .ingredients = {}});
+    CHECK(only_line(found.faults) ==
+          "no/such/folder: found No such file or directory, expected a readable folder. Check the path.");
+}
