@@ -84,6 +84,7 @@ struct Beer {
     OtherBitterness other_bitterness;
     Traced<Color> color;
     Estimate<Carbonation> carbonation;
+    bool carbonation_is_assumed = false;  ///< the recipe says nothing of it
     Drivers drivers;
     std::vector<std::string>
         assumptions;  ///< what the recipe leaves open and the common default taken for it

@@ -56,6 +56,7 @@ Beer brew(const Recipe& recipe, Deviates& deviates) {
     beer.other_bitterness = other_bitterness(process, wort);
     beer.color = coloring(process, wort, recipe.measured, deviates);
     beer.carbonation = carbonation_of(process, recipe.measured, deviates);
+    beer.carbonation_is_assumed = !recipe.conditioning.carbonation && !recipe.measured.carbonation;
     beer.drivers = drivers_of(recipe, process, wort, deviates);
     beer.assumptions = process.assumptions;
     return beer;

@@ -1,6 +1,6 @@
 #include "brewing/hop_character.hpp"
 
-#include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "brewing/hop_oil.hpp"
@@ -55,8 +55,10 @@ Part<Concentration> part_of(const HopAddition& addition, Share left, const Estim
                             const Wort& wort) {
     const Share whole_yield = oil_won_by_dry_hop(0.0 * gram_per_liter, usual_dry_hop_time);
     const double relative = in(left, whole_yield);
+    // Oil counts by its square root: traditional hops have little oil, but it is richer in what is smelled
+    // (working value).
     const auto equivalent = [&](OilContent content, Volume volume) -> Concentration {
-        return relative * in(content, reference_oil) * addition.mass / volume;
+        return relative * std::sqrt(in(content, reference_oil)) * addition.mass / volume;
     };
     return {line_of(addition), addition.position, lift(equivalent, oil, wort.volume)};
 }

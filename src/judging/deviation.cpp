@@ -5,6 +5,10 @@
 #include <functional>
 #include <optional>
 
+#include "judging/guide_habit.hpp"
+
+#include "quantity/printed_precision.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -13,13 +17,14 @@ double steps_outside(double level, double low, double high) {
     return level > high ? level - high : std::min(level - low, 0.0);
 }
 
-/// Whether, draw by draw, a number lies in the style's range. Without a range nothing speaks for the beer.
+/// Whether, draw by draw, a number lies in the style's range as it is printed. Without a range nothing speaks for the
+/// beer.
 template <class Quantity>
 std::vector<bool> in_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range) {
     std::vector<bool> inside;
     inside.reserve(estimate.count());
     for (const Quantity& value : estimate.draws()) {
-        inside.push_back(range.has_value() && range->contains(value));
+        inside.push_back(range.has_value() && range->contains(at_printed_precision(value)));
     }
     return inside;
 }
@@ -57,11 +62,12 @@ std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const S
     }
 }
 
-/// A palate tells about a fifth of the bitterness, and no less than 4 IBU, and one percent of alcohol (working values;
-/// alcohol beside Yu and Pickering, Ethanol difference thresholds in wine and the influence of mode of evaluation and
-/// wine style, American Journal of Enology and Viticulture 59, 2008).
-constexpr double least_bitterness_step = 4.0;
-constexpr double bitterness_step_share = 0.2;
+/// From memory of a style a palate tells about a third of the bitterness, and no less than 6 IBU, and one
+/// percent of alcohol (working values; side by side it does better: for alcohol Yu and Pickering, Ethanol
+/// difference thresholds in wine and the influence of mode of evaluation and wine style, American Journal of
+/// Enology and Viticulture 59, 2008).
+constexpr double least_bitterness_step = 6.0;
+constexpr double bitterness_step_share = 0.35;
 constexpr double alcohol_step = 1.0;
 
 /// How far outside the style's range a number is, in steps that a palate tells; all zero without a range.
@@ -97,6 +103,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
                        const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
     const Estimate<double>& level = profile.level[attribute];
     const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
+    const double habit = guide_habit(attribute, style);
     const std::vector<double> by_number = steps_by_number(attribute, beer, style.ranges);
     std::vector<double> steps;
     steps.reserve(level.count());
@@ -104,7 +111,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
     for (std::size_t draw = 0; draw < level.count(); ++draw) {
         const bool numbers_met = !met.empty() && met[draw];
         const double weight = numbers_met ? score_sheet.in_range_weight : 1.0;
-        const double by_words = weight * steps_outside(level[draw], expectation.low, expectation.high);
+        const double by_words = weight * steps_outside(level[draw] - habit, expectation.low, expectation.high);
         const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
         steps.push_back(number_says_more ? by_number[draw] : by_words);
         told_by_number += number_says_more ? 1 : 0;
@@ -149,13 +156,17 @@ Deviation color_deviation(const Estimate<Color>& color, const Range<Color>& rang
             .accepted_high = range.high ? in(*range.high, srm) : high};
 }
 
+bool is_untold(Attribute attribute, const Profile& profile) {
+    return std::find(profile.untold.begin(), profile.untold.end(), attribute) != profile.untold.end();
+}
+
 }  // namespace
 
 std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
                                      const ScoreSheet& score_sheet) {
     std::vector<Deviation> deviations;
     for (const Attribute attribute : all_attributes()) {
-        if (const auto& expectation = style.expected[attribute]) {
+        if (const auto& expectation = style.expected[attribute]; expectation && !is_untold(attribute, profile)) {
             deviations.push_back(deviation_of(attribute, *expectation, beer, profile, style, score_sheet));
         }
     }

@@ -24,12 +24,13 @@ struct Charge {
     std::vector<double> points;
 };
 
-Charge charge_of(const Deviation& deviation, double cause_weight, const ScoreSheet& score_sheet) {
+Charge charge_of(const Deviation& deviation, const Cause& cause, const ScoreSheet& score_sheet) {
     Charge charge{.deviation = &deviation, .noticed = {}, .points = {}};
-    for (const double steps : deviation.steps) {
+    for (const double outside : deviation.steps) {
+        const double steps = cause.only_above ? std::max(outside, 0.0) : outside;
         const double noticed = chance_of_notice(steps, score_sheet);
         charge.noticed.push_back(noticed);
-        charge.points.push_back(noticed * points_for(steps, score_sheet) * cause_weight * deviation.weight);
+        charge.points.push_back(noticed * points_for(steps, score_sheet) * cause.weight * deviation.weight);
     }
     return charge;
 }
@@ -41,7 +42,7 @@ std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>&
     for (const Deviation& deviation : deviations) {
         const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
         if (std::find(cause.shown_by.begin(), cause.shown_by.end(), name) != cause.shown_by.end()) {
-            charges.push_back(charge_of(deviation, cause.weight, score_sheet));
+            charges.push_back(charge_of(deviation, cause, score_sheet));
         }
     }
     return charges;
@@ -230,10 +231,14 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     }
     sheet.total = summary(sum_of(at_risk));
     sheet.findings = findings_of(account.tallies(), draws);
-    const auto& all = all_attributes();
-    sheet.attributes_checked = static_cast<int>(std::count_if(
-        all.begin(), all.end(), [&](Attribute attribute) { return style.expected[attribute].has_value(); }));
-    sheet.attributes_not_described = static_cast<int>(attribute_count) - sheet.attributes_checked;
+    for (const Attribute attribute : all_attributes()) {
+        sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;
+    }
+    for (const Attribute attribute : profile.untold) {
+        sheet.attributes_untold += style.expected[attribute] ? 1 : 0;
+    }
+    sheet.attributes_checked =
+        static_cast<int>(attribute_count) - sheet.attributes_not_described - sheet.attributes_untold;
     return sheet;
 }
 

@@ -53,6 +53,7 @@ struct Sheet {
     PointsAtRisk total;
     std::vector<Finding> findings;
     int attributes_checked = 0;
+    int attributes_untold = 0;         ///< described by the style, but left open by the recipe
     int attributes_not_described = 0;  ///< of which the style says nothing
 };
 

@@ -60,14 +60,14 @@ double head_size_level(Carbonation carbonation, Concentration grain_head) {
 
 double head_retention_level(Concentration grain_head, Bitterness bitterness, AlcoholByVolume alcohol,
                             double adjunct_share, Carbonation carbonation, double sour) {
-    constexpr double medium = 4.2;
+    constexpr double medium = 4.6;
     constexpr double gain_per_gram = 0.014;
     constexpr double most_from_grain = 1.5;
     constexpr std::array<Corner, 3> by_ibu{{{5.0, -0.5}, {20.0, 0.0}, {45.0, 0.6}}};
-    constexpr std::array<Corner, 3> by_alcohol{{{6.0, 0.0}, {9.0, -1.0}, {13.0, -2.0}}};
-    constexpr std::array<Corner, 2> by_adjuncts{{{0.1, 0.0}, {0.35, -1.2}}};
+    constexpr std::array<Corner, 3> by_alcohol{{{7.0, 0.0}, {10.0, -0.7}, {13.0, -1.6}}};
+    constexpr std::array<Corner, 2> by_adjuncts{{{0.15, 0.0}, {0.4, -0.9}}};
     constexpr std::array<Corner, 3> by_volumes{{{1.0, -1.2}, {2.1, 0.0}, {3.2, 0.5}}};
-    constexpr double loss_per_step_sour = 0.25;
+    constexpr double loss_per_step_sour = 0.5;
     const double grain = std::min(gain_per_gram * in(grain_head, gram_per_liter), most_from_grain);
     const double level = medium + grain + on_line_through(by_ibu, in(bitterness, ibu)) +
                          on_line_through(by_alcohol, in(alcohol, percent_by_volume)) +

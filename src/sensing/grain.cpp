@@ -9,15 +9,15 @@ double malt_level(Concentration malt) {
 }
 
 double toast_level(Concentration toast) {
-    return saturating_level(in(toast, gram_per_liter), {.half_at = 18.0, .steepness = 1.3});
+    return saturating_level(in(toast, gram_per_liter), {.half_at = 24.0, .steepness = 1.5});
 }
 
 double caramel_level(Concentration caramel) {
-    return saturating_level(in(caramel, gram_per_liter), {.half_at = 19.0, .steepness = 1.6});
+    return saturating_level(in(caramel, gram_per_liter), {.half_at = 23.0, .steepness = 1.6});
 }
 
 double roast_level(Concentration roast) {
-    return saturating_level(in(roast, gram_per_liter), {.half_at = 10.0, .steepness = 1.3});
+    return saturating_level(in(roast, gram_per_liter), {.half_at = 12.0, .steepness = 1.6});
 }
 
 double smoke_level(Concentration smoke) {

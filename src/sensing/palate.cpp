@@ -41,7 +41,7 @@ double sweetness_index(Extract real_extract, AlcoholByVolume alcohol, Concentrat
     constexpr double offset = 2.5;
     constexpr double above_easily_tasted = 0.5;
     constexpr double per_percent_alcohol = 0.15;
-    constexpr double per_gram_caramel = 0.04;
+    constexpr double per_gram_caramel = 0.025;
     constexpr double per_gram_lactose = 0.08;
     constexpr double per_ibu = 0.05;
     constexpr double per_volume = 0.8;
@@ -80,7 +80,7 @@ double carbonation_level(Carbonation carbonation) {
 
 double warmth_level(AlcoholByVolume alcohol, Extract real_extract) {
     constexpr std::array<Corner, 7> steps{
-        {{5.0, 0.0}, {6.0, 1.0}, {7.0, 2.0}, {8.2, 3.5}, {10.0, 5.0}, {12.0, 6.0}, {15.0, 7.0}}};
+        {{5.4, 0.0}, {6.4, 1.0}, {7.4, 2.0}, {8.6, 3.3}, {10.3, 4.7}, {12.3, 6.0}, {15.0, 7.0}}};
     constexpr double cushion_from = 6.0;
     constexpr double cushion_per_plato = 0.15;
     constexpr double most_cushion = 1.0;
@@ -97,8 +97,8 @@ double alcohol_level(AlcoholByVolume alcohol) {
 
 double creaminess_level(double body, Concentration grain_body, Concentration lactose, Carbonation carbonation,
                         bool nitrogen) {
-    constexpr double from_body = 0.35;
-    constexpr double medium_light = 3.0;
+    constexpr double from_body = 0.5;
+    constexpr double light = 2.5;
     constexpr double per_gram_grain = 0.03;
     constexpr double most_from_grain = 2.0;
     constexpr double per_gram_lactose = 0.06;
@@ -107,7 +107,7 @@ double creaminess_level(double body, Concentration grain_body, Concentration lac
     constexpr double loss_per_volume = 1.0;
     const double grain = std::min(per_gram_grain * in(grain_body, gram_per_liter), most_from_grain);
     const double lively = loss_per_volume * std::max(in(carbonation, volume_of_co2) - lively_from, 0.0);
-    const double level = from_body * std::max(body - medium_light, 0.0) + grain +
+    const double level = from_body * std::max(body - light, 0.0) + grain +
                          per_gram_lactose * in(lactose, gram_per_liter) + (nitrogen ? nitrogen_gain : 0.0) -
                          lively;
     return std::clamp(level, 0.0, 7.0);

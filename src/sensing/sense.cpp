@@ -53,19 +53,23 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
     return Estimate<double>(std::move(levels));
 }
 
+/// The nose finds grain weaker than the palate does. The factors are the ratios of the mean levels of aroma and flavor
+/// over the styles that describe both (Beer Judge Certification Program, Beer Style Guidelines, 2021, as coded in
+/// styles/bjcp-2021).
+Estimate<double> in_the_nose(const Estimate<double>& flavor, double factor) {
+    return lift([factor](double level) { return factor * level; }, flavor);
+}
+
 void sense_grain(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
     level[Attribute::flavor_malt] = lift(malt_level, drivers.malt.total);
     level[Attribute::flavor_toast] = lift(toast_level, drivers.toast.total);
     level[Attribute::flavor_caramel] = lift(caramel_level, drivers.caramel.total);
     level[Attribute::flavor_roast] = lift(roast_level, drivers.roast.total);
     level[Attribute::flavor_smoke] = lift(smoke_level, drivers.smoke.total);
-    // The nose finds grain a little weaker than the palate does: style guides word aroma about a quarter of a
-    // step below flavor (working value).
-    const auto in_the_nose = [](double flavor) { return 0.93 * flavor; };
-    level[Attribute::aroma_malt] = lift(in_the_nose, level[Attribute::flavor_malt]);
-    level[Attribute::aroma_toast] = lift(in_the_nose, level[Attribute::flavor_toast]);
-    level[Attribute::aroma_caramel] = lift(in_the_nose, level[Attribute::flavor_caramel]);
-    level[Attribute::aroma_roast] = lift(in_the_nose, level[Attribute::flavor_roast]);
+    level[Attribute::aroma_malt] = in_the_nose(level[Attribute::flavor_malt], 0.89);
+    level[Attribute::aroma_toast] = in_the_nose(level[Attribute::flavor_toast], 0.95);
+    level[Attribute::aroma_caramel] = in_the_nose(level[Attribute::flavor_caramel], 0.86);
+    level[Attribute::aroma_roast] = in_the_nose(level[Attribute::flavor_roast], 0.83);
     level[Attribute::aroma_smoke] = level[Attribute::flavor_smoke];
 }
 
@@ -152,6 +156,21 @@ void sense_appearance(const Beer& beer, ByAttribute<Estimate<double>>& level) {
              drivers.sour);
 }
 
+/// Beer darker than this lets no light through a glass (common practice).
+constexpr Color opaque_from = 30.0 * srm;
+
+std::vector<Attribute> untold_of(const Beer& beer) {
+    std::vector<Attribute> untold;
+    if (beer.color.total.median() > opaque_from) {
+        untold.push_back(Attribute::appearance_clarity);
+    }
+    if (beer.carbonation_is_assumed) {
+        untold.push_back(Attribute::appearance_head_size);
+        untold.push_back(Attribute::mouthfeel_carbonation);
+    }
+    return untold;
+}
+
 }  // namespace
 
 Profile sense(const Beer& beer, Deviates& deviates) {
@@ -165,6 +184,7 @@ Profile sense(const Beer& beer, Deviates& deviates) {
     for (const Attribute attribute : all_attributes()) {
         profile.level[attribute] = with_map_error(attribute, profile.level[attribute], deviates);
     }
+    profile.untold = untold_of(beer);
     return profile;
 }
 

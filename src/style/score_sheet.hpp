@@ -14,6 +14,7 @@ struct Cause {
     std::vector<std::string>
         shown_by;              ///< `section.attribute`; `appearance.color` stands beside the attributes
     BySection<double> shares;  ///< fractions that add up to one
+    bool only_above = false;   ///< too little of it is not charged
     double weight = 1.0;       ///< how much heavier or lighter it is charged than bitterness
 };
 
