@@ -20,18 +20,19 @@ std::string gravity(const Estimate<SpecificGravity>& estimate) {
 
 std::string numbers_behind_sweetness(const Beer& beer) {
     return "final gravity " + gravity(beer.final_gravity) + ", " +
-           fixed(100.0 * in(beer.apparent_attenuation.median(), fully_attenuated), attenuation_percent_decimals) +
+           fixed(100.0 * in(beer.apparent_attenuation.median(), fully_attenuated),
+                 attenuation_percent_decimals) +
            " % attenuation";
 }
 
 std::string alcohol_of(const Beer& beer) {
-    return fixed(in(beer.alcohol.median(), percent_by_volume), alcohol_decimals) + " % alcohol from an original gravity of " +
-           gravity(beer.original_gravity.total);
+    return fixed(in(beer.alcohol.median(), percent_by_volume), alcohol_decimals) +
+           " % alcohol from an original gravity of " + gravity(beer.original_gravity.total);
 }
 
 std::string bitterness_against_malt(const Beer& beer) {
-    return fixed(in(beer.bitterness.total.median(), ibu), bitterness_decimals) + " IBU on an original gravity of " +
-           gravity(beer.original_gravity.total);
+    return fixed(in(beer.bitterness.total.median(), ibu), bitterness_decimals) +
+           " IBU on an original gravity of " + gravity(beer.original_gravity.total);
 }
 
 std::string mash_of(const Recipe& recipe) {
@@ -61,11 +62,21 @@ std::string fermentation_of(const Recipe& recipe) {
 }
 
 std::string carbonation_of(const Beer& beer) {
-    return "carbonation " + fixed(in(beer.carbonation.median(), volume_of_co2), carbonation_decimals) + " vol";
+    return "carbonation " + fixed(in(beer.carbonation.median(), volume_of_co2), carbonation_decimals) +
+           " vol";
+}
+
+std::string settling_of(const Beer& beer) {
+    const Drivers& drivers = beer.drivers;
+    const std::string yeast = drivers.flocculation == Flocculation::low      ? "yeast that settles badly"
+                              : drivers.flocculation == Flocculation::medium ? "yeast that settles fairly"
+                                                                             : "yeast that settles well";
+    return yeast + (drivers.filtered ? ", filtered, " : ", ") + fixed(drivers.cold_weeks, 0) + " weeks in the cold";
 }
 
 /// The lines on numbers and settings behind an attribute, besides its ingredients.
-std::vector<std::string> settings_behind(const std::string& attribute, const Recipe& recipe, const Beer& beer) {
+std::vector<std::string> settings_behind(const std::string& attribute, const Recipe& recipe,
+                                         const Beer& beer) {
     if (attribute == "bitterness" || attribute == "balance") {
         return {bitterness_against_malt(beer)};
     }
@@ -82,6 +93,9 @@ std::vector<std::string> settings_behind(const std::string& attribute, const Rec
     if (attribute == "carbonation" || attribute == "head_size" || attribute == "head_retention" ||
         attribute == "creaminess") {
         return {carbonation_of(beer)};
+    }
+    if (attribute == "clarity") {
+        return {settling_of(beer)};
     }
     return {};
 }

@@ -9,8 +9,8 @@
 
 namespace entrywise {
 
-/// What in the recipe a finding comes from: ingredients with their share of what is sensed, largest first, and the
-/// numbers and settings behind it. At most four lines.
+/// What in the recipe a finding comes from: ingredients with their share of what is sensed, largest first,
+/// and the numbers and settings behind it. At most four lines.
 std::vector<std::string> causes_of(const Finding& finding, const Recipe& recipe, const Beer& beer);
 
 /// The ingredients that give an attribute, or none where it does not come from ingredients.

@@ -13,8 +13,8 @@ namespace entrywise {
 
 namespace {
 
-/// Common beer bottles are made for about 3 volumes with some to spare; none of them for more than 4 (common practice;
-/// the maker's own limit decides).
+/// Common beer bottles are made for about 3 volumes with some to spare; none of them for more than 4 (common
+/// practice; the maker's own limit decides).
 constexpr Carbonation usual_bottle = 3.0 * volume_of_co2;
 constexpr Carbonation most_for_a_beer_bottle = 4.0 * volume_of_co2;
 constexpr AlcoholByVolume strong_from = 9.0 * percent_by_volume;
@@ -31,13 +31,15 @@ void add_pressure(const Recipe& recipe, const Beer& beer, std::vector<Caution>& 
     const Carbonation carbonation = beer.carbonation.interval().high;
     const std::string volumes = fixed(in(carbonation, volume_of_co2), carbonation_decimals);
     if (carbonation > most_for_a_beer_bottle) {
-        cautions.push_back({"pressure", "May reach " + volumes +
-                                            " volumes: more than any common beer bottle bears. Use a keg, or bottles "
-                                            "that their maker rates for it."});
+        cautions.push_back(
+            {"pressure", "May reach " + volumes +
+                             " volumes: more than any common beer bottle bears. Use a keg, or bottles "
+                             "that their maker rates for it."});
     } else if (carbonation > usual_bottle) {
-        cautions.push_back({"pressure", "May reach " + volumes +
-                                            " volumes: only in new, thick bottles that their maker rates for it; "
-                                            "handle them cold and with eyes covered."});
+        cautions.push_back(
+            {"pressure", "May reach " + volumes +
+                             " volumes: only in new, thick bottles that their maker rates for it; "
+                             "handle them cold and with eyes covered."});
     }
 }
 
@@ -49,16 +51,18 @@ void add_late_fermentation(const Recipe& recipe, const Beer& beer, std::vector<C
         return addition.yeast.diastatic || addition.yeast.brettanomyces;
     };
     if (std::any_of(recipe.yeasts.begin(), recipe.yeasts.end(), ferments_on)) {
-        cautions.push_back({"pressure",
-                            "Diastatic yeast and Brettanomyces ferment on for weeks and can burst bottles: bottle only "
-                            "when the gravity has stood still for a month, and prime for what is left to ferment."});
+        cautions.push_back(
+            {"pressure",
+             "Diastatic yeast and Brettanomyces ferment on for weeks and can burst bottles: bottle only "
+             "when the gravity has stood still for a month, and prime for what is left to ferment."});
     }
     if (recipe.measured.final_gravity) {
         return;
     }
     const bool dry_hopped = beer.drivers.dry_hops.total.median() > 4.0 * gram_per_liter;
     if (dry_hopped) {
-        cautions.push_back({"pressure", "Much dry hop sets sugar free: let live yeast finish it before bottling."});
+        cautions.push_back(
+            {"pressure", "Much dry hop sets sugar free: let live yeast finish it before bottling."});
     }
 }
 
@@ -69,7 +73,8 @@ void add_allergens(const Recipe& recipe, std::vector<Caution>& cautions) {
     }
     for (const ExtraAddition& extra : recipe.extras) {
         const std::string name = lowered(extra.name);
-        const bool fish = name.find("isinglass") != std::string::npos || name.find("fish") != std::string::npos;
+        const bool fish =
+            name.find("isinglass") != std::string::npos || name.find("fish") != std::string::npos;
         if (extra.kind == ExtraKind::nut) {
             allergens.insert(extra.name);
         } else if (extra.kind == ExtraKind::fining && fish) {
@@ -85,24 +90,26 @@ void add_allergens(const Recipe& recipe, std::vector<Caution>& cautions) {
 void add_alcohol(const Beer& beer, std::vector<Caution>& cautions) {
     const AlcoholByVolume alcohol = beer.alcohol.median();
     if (alcohol >= strong_from) {
-        cautions.push_back({"alcohol", "About " + fixed(in(alcohol, percent_by_volume), alcohol_decimals) +
-                                           " % alcohol, predicted and not measured: no basis for labels, tax, serving "
-                                           "or driving."});
+        cautions.push_back(
+            {"alcohol", "About " + fixed(in(alcohol, percent_by_volume), alcohol_decimals) +
+                            " % alcohol, predicted and not measured: no basis for labels, tax, serving "
+                            "or driving."});
     }
 }
 
 void add_botanicals(const Recipe& recipe, std::vector<Caution>& cautions) {
     std::vector<std::string> names;
     for (const ExtraAddition& extra : recipe.extras) {
-        const bool botanical = extra.kind == ExtraKind::tea || extra.kind == ExtraKind::wood ||
-                               extra.kind == ExtraKind::other;
+        const bool botanical =
+            extra.kind == ExtraKind::tea || extra.kind == ExtraKind::wood || extra.kind == ExtraKind::other;
         if (botanical) {
             names.push_back(extra.name);
         }
     }
     if (!names.empty()) {
-        cautions.push_back({"botanical", "Make sure that " + listed(names, "and") +
-                                             " is safe to eat in this amount: not every plant, wood or tea is."});
+        cautions.push_back(
+            {"botanical", "Make sure that " + listed(names, "and") +
+                              " is safe to eat in this amount: not every plant, wood or tea is."});
     }
 }
 
@@ -120,10 +127,11 @@ void add_unfinished_fermentation(const Recipe& recipe, std::vector<Caution>& cau
     const SpecificGravity measured = recipe.measured.final_gravity->middle;
     const SpecificGravity expected = expected_final_gravity(recipe);
     if (measured - expected > unfinished_by) {
-        cautions.push_back({"pressure", "The measured final gravity stands " +
-                                            fixed(in(measured - expected, specific_gravity), 3) +
-                                            " above the expected one: make sure that fermentation has ended before "
-                                            "bottling, as what is left can burst bottles."});
+        cautions.push_back(
+            {"pressure", "The measured final gravity stands " +
+                             fixed(in(measured - expected, specific_gravity), 3) +
+                             " above the expected one: make sure that fermentation has ended before "
+                             "bottling, as what is left can burst bottles."});
     }
 }
 

@@ -14,7 +14,8 @@
 
 namespace entrywise {
 
-/// A finding in words: what a judge would write, where it comes from in the recipe, and what would bring it in.
+/// A finding in words: what a judge would write, where it comes from in the recipe, and what would bring it
+/// in.
 struct AdvisedFinding {
     Finding finding;
     std::string note;
@@ -34,6 +35,7 @@ struct Check {
 };
 
 /// Works a recipe out and holds it against a style.
-Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet, const PhraseBook& phrases);
+Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet,
+            const PhraseBook& phrases);
 
 }  // namespace entrywise

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "advice/lever.hpp"
+#include "advice/note.hpp"
 #include "brewing/brew.hpp"
 #include "brewing/deviates.hpp"
 #include "sensing/sense.hpp"
@@ -15,19 +16,47 @@ namespace {
 constexpr std::size_t most_corrections = 2;
 constexpr int bisections = 12;
 
-/// The level of the finding's attribute with every uncertain input at its middle.
+/// The number that a finding is told by, where it is further out than the word.
+double number_of(const Finding& finding, const Beer& beer) {
+    return finding.attribute == "bitterness" ? in(beer.bitterness.total.median(), ibu)
+                                             : in(beer.alcohol.median(), percent_by_volume);
+}
+
+/// The level of the finding's attribute, or the number that tells it, with every uncertain input at its
+/// middle.
 double middle_level(const Finding& finding, const Recipe& recipe) {
     Deviates middle(1);
     const Beer beer = brew(recipe, middle);
+    if (finding.told_by_number) {
+        return number_of(finding, beer);
+    }
     const auto attribute = attribute_named(finding.section, finding.attribute);
     return attribute ? sense(beer, middle).level[*attribute].median() : in(beer.color.total.median(), srm);
 }
 
+/// The end of a range that a finding has passed; its level where the range is open there.
+template <class Quantity>
+double end_passed(const Finding& finding, const std::optional<Range<Quantity>>& range, Quantity unit) {
+    const auto end = finding.direction == Direction::above ? range->high : range->low;
+    return end ? in(*end, unit) : finding.level;
+}
+
 /// The least change to a level that ends where the style accepts: a little inside the border.
-double wanted_level(const Finding& finding) {
+double wanted_level(const Finding& finding, const Style& style) {
+    if (finding.told_by_number) {
+        return finding.attribute == "bitterness"
+                   ? end_passed(finding, style.ranges.bitterness, ibu)
+                   : end_passed(finding, style.ranges.alcohol, percent_by_volume);
+    }
+    // What is more likely inside than out wants no more than the middle of what is accepted.
+    const double middle = 0.5 * (finding.accepted_low + finding.accepted_high);
+    if (is_likely_inside(finding)) {
+        return middle;
+    }
     constexpr double inside = 0.2;
-    const double margin = std::min(inside, 0.5 * (finding.accepted_high - finding.accepted_low));
-    return finding.direction == Direction::above ? finding.accepted_high - margin : finding.accepted_low + margin;
+    const double margin = std::min(inside, middle - finding.accepted_low);
+    return finding.direction == Direction::above ? finding.accepted_high - margin
+                                                 : finding.accepted_low + margin;
 }
 
 /// The setting at which the level is as wanted, if it lies between the lever's ends.
@@ -62,11 +91,14 @@ std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
 std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
                                         const Style& style, const PhraseBook& phrases) {
     // The middle of the inputs is not quite the median of what comes out; the difference is carried over.
-    const double offset = middle_level(finding, recipe) - finding.level;
-    const double wanted = wanted_level(finding) + offset;
+    const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
+    const double offset = middle_level(finding, recipe) - median;
+    const double wanted = wanted_level(finding, style) + offset;
+    const bool other_way =
+        finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
     std::vector<std::string> corrections;
     for (const Lever& lever : levers_for(finding, recipe, beer, style)) {
-        if (corrections.size() == most_corrections) {
+        if (other_way || corrections.size() == most_corrections) {
             break;
         }
         if (const auto setting = setting_for(finding, lever, wanted)) {

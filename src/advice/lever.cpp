@@ -64,16 +64,18 @@ Lever scaled_hops(const Recipe& recipe, std::size_t index) {
 }
 
 std::optional<std::size_t> grist_index(const Recipe& recipe, Position position) {
-    const auto found = std::find_if(recipe.grist.begin(), recipe.grist.end(), [position](const GristAddition& each) {
-        return each.position == position;
-    });
-    return found == recipe.grist.end() ? std::nullopt
-                                       : std::optional(static_cast<std::size_t>(found - recipe.grist.begin()));
+    const auto found =
+        std::find_if(recipe.grist.begin(), recipe.grist.end(),
+                     [position](const GristAddition& each) { return each.position == position; });
+    return found == recipe.grist.end()
+               ? std::nullopt
+               : std::optional(static_cast<std::size_t>(found - recipe.grist.begin()));
 }
 
 std::optional<std::size_t> hop_index(const Recipe& recipe, Position position) {
-    const auto found = std::find_if(recipe.hops.begin(), recipe.hops.end(),
-                                    [position](const HopAddition& each) { return each.position == position; });
+    const auto found =
+        std::find_if(recipe.hops.begin(), recipe.hops.end(),
+                     [position](const HopAddition& each) { return each.position == position; });
     return found == recipe.hops.end() ? std::nullopt
                                       : std::optional(static_cast<std::size_t>(found - recipe.hops.begin()));
 }
@@ -115,7 +117,8 @@ std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
                  },
              .told =
                  [addition, mass_at](double setting) {
-                     return "dry hop with " + to_text(mass_at(setting)) + " of " + addition.hop.name + " for 3 days";
+                     return "dry hop with " + to_text(mass_at(setting)) + " of " + addition.hop.name +
+                            " for 3 days";
                  }}};
 }
 
@@ -146,7 +149,8 @@ std::vector<Lever> new_late_hop(const Recipe& recipe) {
                  }}};
 }
 
-std::vector<Lever> hop_levers(const Finding& finding, const Recipe& recipe, const Beer& beer, const Style& style) {
+std::vector<Lever> hop_levers(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                              const Style& style) {
     std::vector<Lever> levers = largest_source(finding, recipe, beer);
     if (finding.direction == Direction::below) {
         for (const auto& added : {new_dry_hop(recipe, style), new_late_hop(recipe)}) {
@@ -189,12 +193,14 @@ std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer) {
                  [recipe, volumes_at](double setting) {
                      Recipe changed = recipe;
                      changed.measured.carbonation.reset();
-                     changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, 0.0 * volume_of_co2};
+                     changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2,
+                                                         0.0 * volume_of_co2};
                      return changed;
                  },
              .told =
                  [from, volumes_at](double setting) {
-                     return "carbonate to " + fixed(volumes_at(setting), 1) + " vol instead of " + fixed(from, 1);
+                     return "carbonate to " + fixed(volumes_at(setting), 1) + " vol instead of " +
+                            fixed(from, 1);
                  }}};
 }
 
@@ -215,8 +221,8 @@ std::vector<Lever> fermentation_temperature(const Recipe& recipe) {
                  },
              .told =
                  [from, temperature_at](double setting) {
-                     return "ferment at " + fixed(in_celsius(temperature_at(setting)), 0) + " °C instead of " +
-                            fixed(in_celsius(from), 0) + " °C";
+                     return "ferment at " + fixed(in_celsius(temperature_at(setting)), 0) +
+                            " °C instead of " + fixed(in_celsius(from), 0) + " °C";
                  }}};
 }
 
@@ -248,7 +254,8 @@ bool is_any_of(std::string_view word, std::initializer_list<std::string_view> wo
 
 }  // namespace
 
-std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, const Beer& beer, const Style& style) {
+std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                              const Style& style) {
     const std::string& attribute = finding.attribute;
     if (attribute == "hop") {
         return hop_levers(finding, recipe, beer, style);

@@ -12,8 +12,8 @@
 
 namespace entrywise {
 
-/// One thing that a brewer can turn in a recipe: how the recipe looks at a setting, and how the change is told. The
-/// setting runs between two ends; what is sensed moves with it one way.
+/// One thing that a brewer can turn in a recipe: how the recipe looks at a setting, and how the change is
+/// told. The setting runs between two ends; what is sensed moves with it one way.
 struct Lever {
     double lowest = 0.0;
     double highest = 1.0;
@@ -22,6 +22,7 @@ struct Lever {
 };
 
 /// The levers that move what a finding is about, those that disturb the recipe least first.
-std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, const Beer& beer, const Style& style);
+std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                              const Style& style);
 
 }  // namespace entrywise

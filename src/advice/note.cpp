@@ -35,12 +35,18 @@ std::string word_outside(SensoryScale scale, const Finding& finding) {
 }
 
 template <class Quantity>
-std::string past_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range, Quantity unit,
-                       int decimals, const std::string& unit_text) {
+std::string past_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range,
+                       Quantity unit, int decimals, const std::string& unit_text) {
     const auto number = [&](Quantity value) { return fixed(in(value, unit), decimals); };
     std::string text = "about " + number(estimate.median()) + unit_text + "; ";
     if (range && range->low && range->high) {
         return text + "the style runs from " + number(*range->low) + " to " + number(*range->high);
+    }
+    if (range && range->high) {
+        return text + "the style runs up to " + number(*range->high);
+    }
+    if (range && range->low) {
+        return text + "the style starts at " + number(*range->low);
     }
     return text + "the style runs to other numbers";
 }
@@ -50,7 +56,8 @@ std::string in_numbers(const Finding& finding, const Beer& beer, const Style& st
     if (finding.attribute == "bitterness") {
         return past_range(beer.bitterness.total, style.ranges.bitterness, ibu, bitterness_decimals, " IBU");
     }
-    return past_range(beer.alcohol, style.ranges.alcohol, percent_by_volume, alcohol_decimals, " % by volume");
+    return past_range(beer.alcohol, style.ranges.alcohol, percent_by_volume, alcohol_decimals,
+                      " % by volume");
 }
 
 std::string in_words(const Finding& finding, const Style& style) {
@@ -71,8 +78,18 @@ std::string accepted_in_words(const Finding& finding) {
 }
 
 std::string level_in_words(const Finding& finding) {
-    const auto scale = scale_of_finding(finding);
-    return scale ? word_outside(*scale, finding) : as_srm(finding.level) + " SRM";
+    if (const auto scale = scale_of_finding(finding)) {
+        return word_outside(*scale, finding);
+    }
+    if (is_likely_inside(finding)) {
+        return finding.direction == Direction::above ? "over " + as_srm(finding.accepted_high) + " SRM"
+                                                     : "under " + as_srm(finding.accepted_low) + " SRM";
+    }
+    return as_srm(finding.level) + " SRM";
+}
+
+bool is_likely_inside(const Finding& finding) {
+    return finding.level >= finding.accepted_low && finding.level <= finding.accepted_high;
 }
 
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases) {
@@ -84,8 +101,11 @@ std::string note_on(const Finding& finding, const Beer& beer, const Style& style
         phrase = found->second;
     }
     const std::string& effect = finding.direction == Direction::above ? phrase.above : phrase.below;
-    const std::string how = finding.told_by_number ? in_numbers(finding, beer, style) : in_words(finding, style);
-    return capitalized(phrase.noun) + " comes out " + how + (effect.empty() ? "" : ": " + effect) + ".";
+    const bool only_perhaps = is_likely_inside(finding) && !finding.told_by_number;
+    const std::string comes = only_perhaps ? " may come out " : " comes out ";
+    const std::string how =
+        finding.told_by_number ? in_numbers(finding, beer, style) : in_words(finding, style);
+    return capitalized(phrase.noun) + comes + how + (effect.empty() ? "" : ": " + effect) + ".";
 }
 
 }  // namespace entrywise

@@ -9,12 +9,16 @@
 
 namespace entrywise {
 
-/// The note a judge would write on a finding: what is perceived and how strongly, what the style asks for, and what
-/// that does to the beer.
+/// The note a judge would write on a finding: what is perceived and how strongly, what the style asks for,
+/// and what that does to the beer.
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases);
 
 /// The levels that a finding's style accepts, in the words of the scale: `low to medium-low`.
 std::string accepted_in_words(const Finding& finding);
+
+/// Whether the level is more likely inside than outside of what the style accepts, so that the note says
+/// `may`.
+bool is_likely_inside(const Finding& finding);
 
 /// The level that a finding's beer is at, in words.
 std::string level_in_words(const Finding& finding);

@@ -6,7 +6,6 @@
 #include <optional>
 
 #include "judging/guide_habit.hpp"
-
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -17,8 +16,8 @@ double steps_outside(double level, double low, double high) {
     return level > high ? level - high : std::min(level - low, 0.0);
 }
 
-/// Whether, draw by draw, a number lies in the style's range as it is printed. Without a range nothing speaks for the
-/// beer.
+/// Whether, draw by draw, a number lies in the style's range as it is printed. Without a range nothing speaks
+/// for the beer.
 template <class Quantity>
 std::vector<bool> in_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range) {
     std::vector<bool> inside;
@@ -72,8 +71,8 @@ constexpr double alcohol_step = 1.0;
 
 /// How far outside the style's range a number is, in steps that a palate tells; all zero without a range.
 template <class Quantity, class Step>
-std::vector<double> number_steps(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range,
-                                 Step step_at) {
+std::vector<double> number_steps(const Estimate<Quantity>& estimate,
+                                 const std::optional<Range<Quantity>>& range, Step step_at) {
     std::vector<double> steps(estimate.count(), 0.0);
     for (std::size_t draw = 0; range && draw < steps.size(); ++draw) {
         const Quantity value = estimate[draw];
@@ -111,7 +110,8 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
     for (std::size_t draw = 0; draw < level.count(); ++draw) {
         const bool numbers_met = !met.empty() && met[draw];
         const double weight = numbers_met ? score_sheet.in_range_weight : 1.0;
-        const double by_words = weight * steps_outside(level[draw] - habit, expectation.low, expectation.high);
+        const double by_words =
+            weight * steps_outside(level[draw] - habit, expectation.low, expectation.high);
         const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
         steps.push_back(number_says_more ? by_number[draw] : by_words);
         told_by_number += number_says_more ? 1 : 0;
@@ -119,7 +119,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
     return {.section = section_of(attribute),
             .attribute = std::string(word_of(attribute)),
             .steps = std::move(steps),
-            .level = level.median(),
+            .level = level.median() - habit,
             .accepted_low = expectation.low,
             .accepted_high = expectation.high,
             .weight = expectation.assumed ? score_sheet.assumed_weight : 1.0,
@@ -166,7 +166,8 @@ std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, c
                                      const ScoreSheet& score_sheet) {
     std::vector<Deviation> deviations;
     for (const Attribute attribute : all_attributes()) {
-        if (const auto& expectation = style.expected[attribute]; expectation && !is_untold(attribute, profile)) {
+        if (const auto& expectation = style.expected[attribute];
+            expectation && !is_untold(attribute, profile)) {
             deviations.push_back(deviation_of(attribute, *expectation, beer, profile, style, score_sheet));
         }
     }

@@ -16,7 +16,7 @@ struct Deviation {
     Section section = Section::overall;
     std::string attribute;
     std::vector<double> steps;
-    double level = 0.0;  ///< median, on the attribute's scale (SRM for color)
+    double level = 0.0;  ///< median, on the attribute's scale as the guide uses it (SRM for color)
     double accepted_low = 0.0;
     double accepted_high = 0.0;
     double weight = 1.0;  ///< of a miss: less for what the guide only takes for granted

@@ -30,7 +30,8 @@ std::optional<Quantity> middle(const std::optional<Range<Quantity>>& range) {
 
 Carbonation customary_carbonation(const Style& style) {
     constexpr Carbonation usual = 2.5 * volume_of_co2;
-    return style.custom.carbonation ? 0.5 * (style.custom.carbonation->low + style.custom.carbonation->high) : usual;
+    return style.custom.carbonation ? 0.5 * (style.custom.carbonation->low + style.custom.carbonation->high)
+                                    : usual;
 }
 
 std::optional<MiddleBeer> middle_beer(const Style& style) {
@@ -53,7 +54,8 @@ std::optional<MiddleBeer> middle_beer(const Style& style) {
 
 double sweetness_of(const MiddleBeer& beer) {
     const Concentration nothing;
-    return sweetness_index(beer.real_extract, beer.alcohol, nothing, nothing, beer.bitterness, beer.carbonation, 0.0);
+    return sweetness_index(beer.real_extract, beer.alcohol, nothing, nothing, beer.bitterness,
+                           beer.carbonation, 0.0);
 }
 
 /// The level that the numbers give, for the attributes that numbers alone decide.

@@ -39,7 +39,7 @@ struct Finding {
     double level = 0.0;    ///< median level on the attribute's scale (SRM for color)
     double accepted_low = 0.0;
     double accepted_high = 0.0;
-    bool assumed = false;  ///< the guide takes the expectation for granted rather than stating it
+    bool assumed = false;         ///< the guide takes the expectation for granted rather than stating it
     bool told_by_number = false;  ///< the number of the same name is further out than the word for it
 };
 
