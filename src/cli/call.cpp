@@ -82,9 +82,8 @@ CLI::App* add_command(CLI::App& parent, const std::string& name, const std::stri
 }
 
 void add_estimate(CLI::App& app, RawOptions& raw) {
-    CLI::App* const command =
-        add_command(app, "estimate", "What a recipe makes: the numbers, how sure they are, and from what",
-                    R"(Usage: entrywise estimate RECIPE... [OPTIONS]
+    CLI::App* const command = add_command(app, "estimate", "What a recipe makes, how surely, and from what",
+                                          R"(Usage: entrywise estimate RECIPE... [OPTIONS]
 
 Examples:
   entrywise estimate recipes/slack-tide.yaml
@@ -97,7 +96,7 @@ Examples:
 
 void add_check(CLI::App& app, RawOptions& raw) {
     CLI::App* const command =
-        add_command(app, "check", "A recipe against one style: numbers, predicted sheet, findings",
+        add_command(app, "check", "A recipe against one style, as a judge would mark it",
                     R"(Usage: entrywise check RECIPE... [OPTIONS]
 
 Examples:
@@ -311,8 +310,8 @@ void Understanding::check_options() {
 std::variant<Call, HelpWanted, VersionWanted, WrongCall> Understanding::of(
     const std::vector<std::string>& arguments) {
     if (arguments.empty()) {
-        return HelpWanted{app_.get_description() + "\n" + top_usage + "\nentrywise --help tells the rest.\n",
-                          false};
+        return HelpWanted{
+            app_.get_description() + "\n\n" + top_usage + "\nentrywise --help tells the rest.\n", false};
     }
     // CLI11 refuses words behind `--` where words stood before it; they are no options in any case.
     const auto end_of_options = std::find(arguments.begin(), arguments.end(), "--");

@@ -27,7 +27,7 @@ std::string line_of(std::string_view name, const PointsAtRisk& at_risk, double p
         line += std::string(gap_columns, ' ') +
                 bar(rounded(at_risk.median, points_decimals), points, columns, style);
     }
-    return line;
+    return without_blanks_at_end(line);
 }
 
 }  // namespace

@@ -36,7 +36,7 @@ std::string numbers_text(const Style& described, const TextStyle& style) {
     std::string text = bold("Numbers", style) + '\n';
     for (const NumberWords& words : number_words) {
         const auto range = range_of(described.ranges, words.number);
-        text += at_left("  " + std::string(words.name), name_columns + gap_columns) +
+        text += at_left("  " + std::string(words.name), name_columns + 2 * gap_columns) +
                 (range ? without_blanks_at_end(range_text(*range, words.decimals, style)) : "  not given") +
                 '\n';
     }

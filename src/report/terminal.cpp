@@ -48,7 +48,7 @@ bool ends_in_a_digit(const std::string& word) {
     return !word.empty() && word.back() >= '0' && word.back() <= '9';
 }
 
-/// The words of a text as lines are filled with them: a number stays with the word behind it, and a word that
+/// The words of a text as lines are filled with them: a number stays with its unit, and a word that
 /// is longer than a line is broken.
 std::vector<std::string> words_of(std::string_view text, std::size_t columns) {
     constexpr std::size_t longest_pair = 24;
@@ -57,7 +57,8 @@ std::vector<std::string> words_of(std::string_view text, std::size_t columns) {
         if (word.empty()) {
             continue;
         }
-        const bool follows_a_number = !words.empty() && ends_in_a_digit(words.back()) &&
+        const bool may_be_a_unit = word != "of" && word != "to" && word != "and";
+        const bool follows_a_number = may_be_a_unit && !words.empty() && ends_in_a_digit(words.back()) &&
                                       character_count(words.back()) + character_count(word) < longest_pair;
         if (follows_a_number) {
             words.back().append(" ").append(word);

@@ -98,8 +98,10 @@ TEST_CASE("the same check gives the same bytes") {
 }
 
 TEST_CASE("no line ends in blanks") {
-    for (const std::string& line : unpainted_lines(text_with({80, false, false}))) {
-        CAPTURE(line);
-        CHECK((line.empty() || line.back() != ' '));
+    for (const std::size_t width : {60U, 80U}) {
+        for (const std::string& line : unpainted_lines(text_with({width, false, false}))) {
+            CAPTURE(line);
+            CHECK((line.empty() || line.back() != ' '));
+        }
     }
 }
