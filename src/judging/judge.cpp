@@ -1,8 +1,6 @@
 #include <algorithm>
-#include <cmath>
-#include <map>
+#include <array>
 #include <string>
-#include <utility>
 
 #include "judging/deviation.hpp"
 #include "judging/notice.hpp"
@@ -17,19 +15,31 @@ namespace {
 constexpr double least_notice = 0.15;
 constexpr double fewest_points = 0.15;
 
-/// What one deviation is expected to cost over all sections, draw by draw, before it is shared out.
+/// Points and notice of one attribute in one direction, summed over the draws.
+struct Tally {
+    double noticed = 0.0;
+    double points = 0.0;
+};
+
+/// What one deviation is expected to cost over all sections, draw by draw, before it is shared out; and what
+/// of it was charged in the end.
 struct Charge {
     const Deviation* deviation = nullptr;
-    std::vector<double> noticed;
     std::vector<double> points;
+    Tally above;
+    Tally below;
+
+    Tally& tally(double steps) { return steps > 0.0 ? above : below; }
 };
 
 Charge charge_of(const Deviation& deviation, const Cause& cause, const ScoreSheet& score_sheet) {
-    Charge charge{.deviation = &deviation, .noticed = {}, .points = {}};
+    Charge charge;
+    charge.deviation = &deviation;
+    charge.points.reserve(deviation.steps.size());
     for (const double outside : deviation.steps) {
         const double steps = cause.only_above ? std::max(outside, 0.0) : outside;
         const double noticed = chance_of_notice(steps, score_sheet);
-        charge.noticed.push_back(noticed);
+        charge.tally(steps).noticed += noticed;
         charge.points.push_back(noticed * points_for(steps, score_sheet) * cause.weight * deviation.weight);
     }
     return charge;
@@ -48,22 +58,10 @@ std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>&
     return charges;
 }
 
-/// Points and notice of one attribute in one direction, summed over the draws.
-struct Tally {
-    const Deviation* deviation = nullptr;
-    Direction direction = Direction::above;
-    double noticed = 0.0;
-    double points = 0.0;
-};
-
-Direction direction_of(double steps) {
-    return steps > 0.0 ? Direction::above : Direction::below;
-}
-
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-/// Adds up what the causes cost: by section and draw, and by attribute and direction.
+/// Adds up by section and draw what the causes cost.
 class Account {
   public:
     Account(const ScoreSheet& score_sheet, std::size_t draws) : score_sheet_(score_sheet) {
@@ -72,48 +70,33 @@ class Account {
         }
     }
 
-    void charge(const Cause& cause, const std::vector<Charge>& charges) {
+    /// Charges a cause to its sections, and notes with each charge what of it was taken.
+    void take(const Cause& cause, std::vector<Charge>& charges) {
         for (const Section section : sections) {
             if (cause.shares[section] > 0.0) {
-                charge_section(section, cause.shares[section], charges);
+                take_in(section, cause.shares[section], charges);
             }
-        }
-        for (const Charge& each : charges) {
-            note_how_often(each);
         }
     }
 
     /// Points at risk in a section. Misses do not add up without limit: each takes its part of what is left.
     Estimate<double> at_risk(Section section) const {
-        std::vector<double> points;
-        for (const double left : left_[section]) {
-            points.push_back(score_sheet_.points[section] * (1.0 - left));
-        }
-        return Estimate<double>(std::move(points));
-    }
-
-    std::vector<Tally> tallies() const {
-        std::vector<Tally> result;
-        for (const auto& [key, tally] : tallies_) {
-            result.push_back(tally);
-        }
-        return result;
+        const double most = score_sheet_.points[section];
+        return lift([most](double left) { return most * (1.0 - left); }, Estimate<double>(left_[section]));
     }
 
   private:
-    using Key = std::pair<std::string, Direction>;
-
     /// A section is charged with the dearest attribute of its own; where the cause shows in none of the
     /// section's attributes, with the dearest of all.
-    void charge_section(Section section, double share, const std::vector<Charge>& charges) {
+    void take_in(Section section, double share, std::vector<Charge>& charges) {
         const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
             return charge.deviation->section == section;
         });
         std::vector<double>& left = left_[section];
         const double most = score_sheet_.points[section];
         for (std::size_t draw = 0; draw < left.size(); ++draw) {
-            const Charge* dearest = nullptr;
-            for (const Charge& charge : charges) {
+            Charge* dearest = nullptr;
+            for (Charge& charge : charges) {
                 const bool counts = !has_own || charge.deviation->section == section;
                 if (counts && (dearest == nullptr || charge.points[draw] > dearest->points[draw])) {
                     dearest = &charge;
@@ -124,30 +107,12 @@ class Account {
             }
             const double points = std::min(share * dearest->points[draw], most);
             left[draw] *= 1.0 - points / most;
-            tally(*dearest->deviation, direction_of(dearest->deviation->steps[draw])).points += points;
+            dearest->tally(dearest->deviation->steps[draw]).points += points;
         }
-    }
-
-    void note_how_often(const Charge& charge) {
-        for (std::size_t draw = 0; draw < charge.noticed.size(); ++draw) {
-            if (charge.noticed[draw] > 0.0) {
-                tally(*charge.deviation, direction_of(charge.deviation->steps[draw])).noticed +=
-                    charge.noticed[draw];
-            }
-        }
-    }
-
-    Tally& tally(const Deviation& deviation, Direction direction) {
-        const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
-        Tally& found = tallies_[Key(name, direction)];
-        found.deviation = &deviation;
-        found.direction = direction;
-        return found;
     }
 
     const ScoreSheet& score_sheet_;
     BySection<std::vector<double>> left_;
-    std::map<Key, Tally> tallies_;
 };
 
 PointsAtRisk summary(const Estimate<double>& points) {
@@ -164,29 +129,22 @@ Estimate<double> sum_of(const BySection<Estimate<double>>& points) {
     return sum;
 }
 
-std::vector<Finding> findings_of(const std::vector<Tally>& tallies, std::size_t draws) {
-    std::vector<Finding> findings;
-    const double count = static_cast<double>(draws);
-    for (const Tally& tally : tallies) {
-        const Deviation& deviation = *tally.deviation;
-        const Finding finding{.section = deviation.section,
-                              .attribute = deviation.attribute,
-                              .direction = tally.direction,
-                              .noticed = tally.noticed / count,
-                              .points = tally.points / count,
-                              .level = deviation.level,
-                              .accepted_low = deviation.accepted_low,
-                              .accepted_high = deviation.accepted_high,
-                              .assumed = deviation.assumed,
-                              .told_by_number = deviation.told_by_number};
-        if (finding.noticed >= least_notice && finding.points >= fewest_points) {
-            findings.push_back(finding);
-        }
+void add_finding(const Deviation& deviation, Direction direction, const Tally& tally,
+                 std::vector<Finding>& findings) {
+    const double draws = static_cast<double>(deviation.steps.size());
+    const Finding finding{.section = deviation.section,
+                          .attribute = deviation.attribute,
+                          .direction = direction,
+                          .noticed = tally.noticed / draws,
+                          .points = tally.points / draws,
+                          .level = deviation.level,
+                          .accepted_low = deviation.accepted_low,
+                          .accepted_high = deviation.accepted_high,
+                          .assumed = deviation.assumed,
+                          .told_by_number = deviation.told_by_number};
+    if (finding.noticed >= least_notice && finding.points >= fewest_points) {
+        findings.push_back(finding);
     }
-    std::stable_sort(findings.begin(), findings.end(), [](const Finding& first, const Finding& second) {
-        return first.points > second.points;
-    });
-    return findings;
 }
 
 template <class Quantity>
@@ -217,12 +175,19 @@ std::string id_of(const Finding& finding) {
 
 Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
     const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
-    const std::size_t draws = beer.alcohol.count();
-    Account account(score_sheet, draws);
-    for (const Cause& cause : score_sheet.causes) {
-        account.charge(cause, charges_of(cause, deviations, score_sheet));
-    }
+    Account account(score_sheet, beer.alcohol.count());
     Sheet sheet;
+    for (const Cause& cause : score_sheet.causes) {
+        std::vector<Charge> charges = charges_of(cause, deviations, score_sheet);
+        account.take(cause, charges);
+        for (const Charge& charge : charges) {
+            add_finding(*charge.deviation, Direction::above, charge.above, sheet.findings);
+            add_finding(*charge.deviation, Direction::below, charge.below, sheet.findings);
+        }
+    }
+    std::stable_sort(
+        sheet.findings.begin(), sheet.findings.end(),
+        [](const Finding& first, const Finding& second) { return first.points > second.points; });
     sheet.numbers = check_numbers(beer, style.ranges);
     BySection<Estimate<double>> at_risk;
     for (const Section section : sections) {
@@ -230,7 +195,6 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
         sheet.at_risk[section] = summary(at_risk[section]);
     }
     sheet.total = summary(sum_of(at_risk));
-    sheet.findings = findings_of(account.tallies(), draws);
     for (const Attribute attribute : all_attributes()) {
         sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;
     }

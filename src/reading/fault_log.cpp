@@ -14,15 +14,15 @@ constexpr std::size_t most_faults = 100;       // working value
 constexpr std::size_t longest_quotation = 60;  // bytes; working value
 }  // namespace
 
-void FaultLog::add(Position position, Finding finding) {
+void FaultLog::add(Position position, Flaw flaw) {
     if (faults_.size() == most_faults) {
         return;
     }
     faults_.push_back({.place = {file_, position},
-                       .found = std::move(finding.found),
-                       .expected = std::move(finding.expected),
-                       .nearest = std::move(finding.nearest),
-                       .remedy = std::move(finding.remedy)});
+                       .found = std::move(flaw.found),
+                       .expected = std::move(flaw.expected),
+                       .nearest = std::move(flaw.nearest),
+                       .remedy = std::move(flaw.remedy)});
 }
 
 std::vector<Fault> FaultLog::in_order() const {

@@ -9,7 +9,7 @@
 namespace entrywise {
 
 /// What is wrong at a place, before the file is named.
-struct Finding {
+struct Flaw {
     std::string found;
     std::string expected;
     std::string nearest = {};
@@ -22,7 +22,7 @@ class FaultLog {
   public:
     explicit FaultLog(std::string file) : file_(std::move(file)) {}
 
-    void add(Position position, Finding finding);
+    void add(Position position, Flaw flaw);
     bool empty() const { return faults_.empty(); }
     const std::string& file() const { return file_; }
 

@@ -43,7 +43,7 @@ bool is_control(std::string_view character) {
     return first == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0;
 }
 
-Finding control_character(std::string_view character) {
+Flaw control_character(std::string_view character) {
     if (character == "\r") {
         return {.found = "a carriage return without a line feed",
                 .expected = "lines that end with a line feed",

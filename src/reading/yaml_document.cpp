@@ -239,7 +239,7 @@ class Builder : public YAML::EventHandler {
         return source_.position_at(before == std::string::npos ? 0 : before);
     }
 
-    Finding second_document(std::size_t offset) const {
+    Flaw second_document(std::size_t offset) const {
         const std::string_view word = word_at(source_.text(), offset);
         if (word == "---") {
             return {.found = "a second document",
@@ -391,7 +391,7 @@ std::span<const Wording> wordings() {
     return known;
 }
 
-Finding wording_of(const std::string& message) {
+Flaw wording_of(const std::string& message) {
     const auto all = wordings();
     const auto known = std::find_if(all.begin(), all.end(), [&](const Wording& wording) {
         return std::string_view(message).starts_with(wording.parser_says);
