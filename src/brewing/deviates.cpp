@@ -1,6 +1,11 @@
 #include "brewing/deviates.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <functional>
+#include <random>
+#include <utility>
 
 #include <boost/math/distributions/normal.hpp>
 #include <boost/random/sobol.hpp>
@@ -10,6 +15,7 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t columns_at_first = 96;
+constexpr std::size_t most_dimensions = BOOST_RANDOM_SOBOL_MAX_DIMENSION;
 
 /// The middles of equally likely slices of the standard normal distribution, lowest first.
 std::vector<double> normal_slices(std::size_t count) {
@@ -23,6 +29,15 @@ std::vector<double> normal_slices(std::size_t count) {
     return middles;
 }
 
+/// The values in an order that depends on the seed alone, the same with every standard library.
+std::vector<double> shuffled(std::vector<double> values, std::size_t seed) {
+    std::mt19937_64 random(seed);
+    for (std::size_t left = values.size(); left > 1; --left) {
+        std::swap(values[left - 1], values[random() % left]);
+    }
+    return values;
+}
+
 }  // namespace
 
 Deviates::Deviates(std::size_t draws) : standard_normal_(normal_slices(draws)) {
@@ -34,17 +49,30 @@ Deviates::Deviates(std::size_t draws) : standard_normal_(normal_slices(draws)) {
 }
 
 void Deviates::widen(std::size_t columns) {
-    // The first 2^n points of the sequence fall one each into 2^n equal slices of every dimension.
-    boost::random::sobol sequence(columns);
+    const std::size_t first_new = columns_.size();
+    const std::size_t dimensions = std::min(columns, most_dimensions);
+    columns_.resize(columns, std::vector<double>(draws()));
+    // The first 2^n points, of which the engine leaves out the very first, zero, fall one each into 2^n equal
+    // slices of every dimension. A shift of each dimension's digits keeps that and takes point zero out of
+    // the corner where every input is lowest.
+    boost::random::sobol sequence(dimensions);
+    std::mt19937_64 shifts;
+    std::vector<std::uint64_t> shift(dimensions);
+    std::generate(shift.begin(), shift.end(), std::ref(shifts));
     const double slices = static_cast<double>(draws());
-    const double range = static_cast<double>((boost::random::sobol::max)()) + 1.0;
-    columns_.assign(columns, std::vector<double>(draws()));
+    const double range = std::exp2(64.0);
     for (std::size_t draw = 0; draw < draws(); ++draw) {
-        for (std::vector<double>& column : columns_) {
-            const double share = static_cast<double>(sequence()) / range;
-            const auto slice = static_cast<std::size_t>(share * slices);
-            column[draw] = standard_normal_[std::min(slice, draws() - 1)];
+        for (std::size_t column = 0; column < dimensions; ++column) {
+            const std::uint64_t point = draw == 0 ? 0 : sequence();
+            const auto slice =
+                static_cast<std::size_t>(static_cast<double>(point ^ shift[column]) / range * slices);
+            if (column >= first_new) {
+                columns_[column][draw] = standard_normal_[std::min(slice, draws() - 1)];
+            }
         }
+    }
+    for (std::size_t column = std::max(first_new, dimensions); column < columns; ++column) {
+        columns_[column] = shuffled(standard_normal_, column);
     }
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <map>
 #include <span>
 #include <string>
@@ -14,7 +15,8 @@ namespace entrywise {
 /// The dice of the estimates: for every uncertain input, by its name, a column of standard normal deviates,
 /// one a draw. The columns are the dimensions of a Sobol sequence, so a few hundred draws cover many inputs
 /// evenly; they depend on nothing but the count of draws and the order in which inputs are first named, so
-/// the same recipe gives the same bytes.
+/// the same recipe gives the same bytes. Inputs beyond the dimensions of the sequence, of which there are
+/// thousands, take shuffled slices.
 ///
 /// Source of the sequence: Joe and Kuo, Constructing Sobol sequences with better two-dimensional projections,
 /// SIAM Journal on Scientific Computing 30, 2008, as shipped with Boost.Random.
@@ -25,7 +27,8 @@ class Deviates {
 
     std::size_t draws() const { return standard_normal_.size(); }
 
-    /// The column of that input. The same name gives the same column: what is one lot varies as one.
+    /// The column of that input. The same name gives the same column: what is one lot varies as one. The
+    /// reference stays good as long as these deviates.
     const std::vector<double>& of(const std::string& input);
 
     /// The uncertain quantity as draws: normal, with eight in ten within the half width, kept within the
@@ -49,7 +52,7 @@ class Deviates {
     void widen(std::size_t columns);
 
     std::vector<double> standard_normal_;
-    std::vector<std::vector<double>> columns_;
+    std::deque<std::vector<double>> columns_;  ///< a deque, as growing it leaves its elements in place
     std::map<std::string, std::size_t> column_of_;
 };
 
