@@ -32,18 +32,37 @@ constexpr Carbonation stated_carbonation_half_width = 0.19 * volume_of_co2;
 
 std::vector<GristAddition> in_own_order(std::vector<GristAddition> grist) {
     std::sort(grist.begin(), grist.end(), [](const GristAddition& first, const GristAddition& second) {
-        return std::tie(first.fermentable.name, first.use, first.mass) <
-               std::tie(second.fermentable.name, second.use, second.mass);
+        return std::tie(first.fermentable.name, first.use, first.mass, first.fermentable.color.middle) <
+               std::tie(second.fermentable.name, second.use, second.mass, second.fermentable.color.middle);
     });
     return grist;
 }
 
 std::vector<HopAddition> in_own_order(std::vector<HopAddition> hops) {
     std::sort(hops.begin(), hops.end(), [](const HopAddition& first, const HopAddition& second) {
-        return std::tie(first.hop.name, first.hop.alpha.middle, first.use, first.time, first.mass) <
-               std::tie(second.hop.name, second.hop.alpha.middle, second.use, second.time, second.mass);
+        return std::tie(first.hop.name, first.hop.alpha.middle, first.use, first.time, first.mass, first.form,
+                        first.temperature) <
+               std::tie(second.hop.name, second.hop.alpha.middle, second.use, second.time, second.mass, second.form,
+                        second.temperature);
     });
     return hops;
+}
+
+std::vector<ExtraAddition> in_own_order(std::vector<ExtraAddition> extras) {
+    std::sort(extras.begin(), extras.end(), [](const ExtraAddition& first, const ExtraAddition& second) {
+        return std::tie(first.name, first.kind, first.mass) < std::tie(second.name, second.kind, second.mass);
+    });
+    return extras;
+}
+
+/// Brewer's yeast first, as it leads the fermentation; then by name.
+std::vector<YeastAddition> in_own_order(std::vector<YeastAddition> yeasts) {
+    std::stable_sort(yeasts.begin(), yeasts.end(), [](const YeastAddition& first, const YeastAddition& second) {
+        const bool first_sours = first.yeast.lactic || first.yeast.brettanomyces;
+        const bool second_sours = second.yeast.lactic || second.yeast.brettanomyces;
+        return std::tie(first_sours, first.yeast.name) < std::tie(second_sours, second.yeast.name);
+    });
+    return yeasts;
 }
 
 Uncertain<Volume> volume_of(const Recipe& recipe) {
@@ -103,7 +122,7 @@ bool only_sour(const std::vector<YeastAddition>& yeasts) {
 }
 
 void fill_yeast(const Recipe& recipe, Process& process) {
-    process.yeasts = recipe.yeasts;
+    process.yeasts = in_own_order(recipe.yeasts);
     if (only_sour(recipe.yeasts)) {
         process.yeasts.push_back({.yeast = any_yeast(), .attenuation_is_stated = false, .position = {}});
         process.assumptions.push_back("a clean yeast of 70 to 84 % attenuation");
@@ -148,7 +167,7 @@ Process process_of(const Recipe& recipe) {
     Process process;
     process.grist = in_own_order(recipe.grist);
     process.hops = in_own_order(recipe.hops);
-    process.extras = recipe.extras;
+    process.extras = in_own_order(recipe.extras);
     process.volume = volume_of(recipe);
     fill_efficiency(recipe, process);
     fill_mash(recipe, process);
