@@ -1,0 +1,169 @@
+#include "advice/correction.hpp"
+
+#include <string>
+#include <variant>
+
+#include "advice/cause.hpp"
+#include "advice/check.hpp"
+#include "advice/lever.hpp"
+#include "quantity/text.hpp"
+#include "sensing/sense.hpp"
+#include "tests/support/judging.hpp"
+#include "tests/support/recipes.hpp"
+#include "tests/within.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+Recipe too_bitter() {
+    Recipe recipe = pale_ale();
+    recipe.hops = {boiled(magnum(), 60.0, 60.0, 20)};
+    return recipe;
+}
+
+const AdvisedFinding* finding_named(const Check& checked, const std::string& id) {
+    for (const AdvisedFinding& advised : checked.findings) {
+        if (id_of(advised.finding) == id) {
+            return &advised;
+        }
+    }
+    return nullptr;
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+/// The last mass in a text: that which a correction ends at.
+Mass last_mass_in(const std::string& text) {
+    const Parsed<Mass> mass = quantity_from<Mass>(text.substr(text.rfind(" to ") + 4));
+    REQUIRE(std::holds_alternative<Mass>(mass));
+    return std::get<Mass>(mass);
+}
+
+double level_at_middle(const Recipe& recipe, Attribute attribute) {
+    Deviates middle(1);
+    const Beer beer = brew(recipe, middle);
+    return sense(beer, middle).level[attribute].median();
+}
+
+}  // namespace
+
+TEST_CASE("a recipe too bitter is told to cut its hops, and cut so far it is as bitter as asked") {
+    const Style style = style_that_expects(Attribute::flavor_bitterness, 2.0, 4.0);
+    const Check checked = check(too_bitter(), style, fifty_points(), PhraseBook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->corrections.empty());
+    const std::string& correction = advised->corrections.front();
+    CHECK(has(correction, "cut Magnum"));
+    Recipe corrected = too_bitter();
+    corrected.hops.front().mass = last_mass_in(correction);
+    CHECK(corrected.hops.front().mass < 60.0 * gram);
+    const double level = level_at_middle(corrected, Attribute::flavor_bitterness);
+    CHECK(level <= 4.05);
+    CHECK(level >= 3.4);
+}
+
+TEST_CASE("too little bitterness asks for more of the hops that give it") {
+    Recipe mild = pale_ale();
+    mild.hops = {boiled(magnum(), 6.0, 60.0, 20)};
+    const Style style = style_that_expects(Attribute::flavor_bitterness, 4.0, 5.0);
+    const Check checked = check(mild, style, fifty_points(), PhraseBook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.below");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->corrections.empty());
+    CHECK(has(advised->corrections.front(), "raise Magnum"));
+    CHECK(last_mass_in(advised->corrections.front()) > 6.0 * gram);
+}
+
+TEST_CASE("bitterness past its numbers is brought back inside them though its word is accepted") {
+    Recipe harsh = too_bitter();
+    harsh.hops.front().mass = 110.0 * gram;
+    Style style = style_that_expects(Attribute::flavor_bitterness, 5.0, 7.0);
+    style.ranges.bitterness = Range<Bitterness>{40.0 * ibu, 60.0 * ibu};
+    const Check checked = check(harsh, style, fifty_points(), PhraseBook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(advised->finding.told_by_number);
+    REQUIRE(!advised->corrections.empty());
+    Recipe corrected = harsh;
+    corrected.hops.front().mass = last_mass_in(advised->corrections.front());
+    CHECK(bitterness(brew_at_middle(corrected)) <= 61.0);
+    CHECK(bitterness(brew_at_middle(corrected)) >= 40.0);
+}
+
+TEST_CASE("roast out of place is told to lose its roasted malt") {
+    Recipe roasty = pale_ale();
+    roasty.grist.push_back(grist(black_malt(), 0.4, GristUse::mash, 12));
+    const Style style = style_that_expects(Attribute::flavor_roast, 0.0, 2.0);
+    const Check checked = check(roasty, style, fifty_points(), PhraseBook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.roast.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->corrections.empty());
+    CHECK(has(advised->corrections.front(), "cut black malt from 400 g"));
+    REQUIRE(!advised->causes.empty());
+    CHECK(has(advised->causes.front(), "black malt 100 %"));
+}
+
+TEST_CASE("lack of hop aroma asks for hops late or dry") {
+    Recipe plain = pale_ale();
+    plain.hops = {boiled(magnum(), 15.0, 60.0, 20), boiled(cascade(), 10.0, 60.0, 21)};
+    const Style style = style_that_expects(Attribute::aroma_hop, 4.0, 6.0);
+    const Check checked = check(plain, style, fifty_points(), PhraseBook());
+    const AdvisedFinding* advised = finding_named(checked, "aroma.hop.below");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->corrections.empty());
+    CHECK(has(advised->corrections.front(), "dry hop"));
+    CHECK(advised->corrections.size() <= 2);
+}
+
+TEST_CASE("a body too thin asks for a warmer mash, one too full for a cooler one") {
+    Recipe recipe = pale_ale();
+    const auto correction_for = [&](const char* id, double low, double high) -> std::string {
+        const Style style = style_that_expects(Attribute::mouthfeel_body, low, high);
+        const Check checked = check(recipe, style, fifty_points(), PhraseBook());
+        const AdvisedFinding* advised = finding_named(checked, id);
+        REQUIRE(advised != nullptr);
+        REQUIRE(!advised->corrections.empty());
+        return advised->corrections.front();
+    };
+    const double body = level_at_middle(recipe, Attribute::mouthfeel_body);
+    const std::string thin = correction_for("mouthfeel.body.below", body + 0.9, body + 1.1);
+    CHECK((has(thin, "mash at") || has(thin, "carbonate to")));
+    const auto degrees_of = [](const std::string& text) {
+        return std::stoi(text.substr(text.find("mash at ") + 8));
+    };
+    if (has(thin, "mash at")) {
+        CHECK(degrees_of(thin) > 66);
+    }
+}
+
+TEST_CASE("where no change reaches the level, general advice is given, or none") {
+    Finding finding;
+    finding.section = Section::flavor;
+    finding.attribute = "smoke";
+    finding.direction = Direction::below;
+    finding.accepted_low = 3.0;
+    finding.accepted_high = 5.0;
+    const Beer beer = brew_at_middle(pale_ale());
+    CHECK(corrections_of(finding, pale_ale(), beer, Style(), PhraseBook()).empty());
+    PhraseBook book;
+    book["flavor.smoke"].raise = "use smoked malt";
+    const auto corrections = corrections_of(finding, pale_ale(), beer, Style(), book);
+    REQUIRE(corrections.size() == 1);
+    CHECK(corrections.front() == "use smoked malt");
+    CHECK(causes_of(finding, pale_ale(), beer).front() == "nothing in the recipe gives it");
+}
+
+TEST_CASE("a beer in style has no finding and no advice") {
+    Style style = style_that_expects(Attribute::flavor_bitterness, 1.0, 7.0);
+    style.expected[Attribute::flavor_roast] = Expectation{0.0, 1.0, false};
+    const Check checked = check(pale_ale(), style, fifty_points(), PhraseBook());
+    CHECK(checked.findings.empty());
+    CHECK(checked.sheet.total.median < 0.1);
+}

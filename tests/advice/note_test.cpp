@@ -1,0 +1,108 @@
+#include "advice/note.hpp"
+
+#include <string>
+
+#include "tests/support/judging.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+Finding bitter(double level, double low, double high, Direction direction = Direction::above) {
+    Finding finding;
+    finding.section = Section::flavor;
+    finding.attribute = "bitterness";
+    finding.direction = direction;
+    finding.level = level;
+    finding.accepted_low = low;
+    finding.accepted_high = high;
+    return finding;
+}
+
+PhraseBook phrases() {
+    PhraseBook book;
+    book["flavor.bitterness"] = {.noun = "bitterness",
+                                 .above = "it lingers past the malt",
+                                 .below = "the finish lacks an edge",
+                                 .lower = "cut the bittering hops",
+                                 .raise = "more bittering hops"};
+    return book;
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE("a note names what is sensed, what the style asks and what it does to the beer") {
+    Style style;
+    style.name = "Harbor Ale";
+    const std::string note = note_on(bitter(6.0, 2.0, 3.0), plain_beer(), style, phrases());
+    CHECK(has(note, "high"));
+    CHECK(has(note, "low to medium-low"));
+    CHECK(has(note, "Harbor Ale"));
+    CHECK(has(note, "it lingers past the malt"));
+    CHECK_FALSE(has(note, "lacks an edge"));
+    CHECK(note.front() == 'B');
+    CHECK(note.back() == '.');
+}
+
+TEST_CASE("too little has the words for too little") {
+    const std::string note =
+        note_on(bitter(2.0, 4.0, 5.0, Direction::below), plain_beer(), Style(), phrases());
+    CHECK(has(note, "the finish lacks an edge"));
+    CHECK(has(note, "medium to medium-high"));
+}
+
+TEST_CASE("an attribute without phrases is named by its own word") {
+    CHECK(has(note_on(bitter(6.0, 2.0, 3.0), plain_beer(), Style(), PhraseBook()), "Bitterness"));
+}
+
+TEST_CASE("one accepted level is one word") {
+    CHECK(accepted_in_words(bitter(6.0, 3.0, 3.0)) == "medium-low");
+    CHECK(accepted_in_words(bitter(6.0, 0.0, 0.0)) == "none");
+}
+
+TEST_CASE("a level outside is told by a word outside, however near") {
+    CHECK(level_in_words(bitter(3.3, 2.0, 3.0)) == "medium");
+    CHECK(level_in_words(bitter(1.8, 2.0, 3.0, Direction::below)) == "very low");
+    CHECK(level_in_words(bitter(6.2, 2.0, 3.0)) == "high");
+}
+
+TEST_CASE("color is told in SRM") {
+    Finding dark;
+    dark.section = Section::appearance;
+    dark.attribute = "color";
+    dark.level = 22.3;
+    dark.accepted_low = 6.0;
+    dark.accepted_high = 14.0;
+    CHECK(level_in_words(dark) == "22 SRM");
+    CHECK(accepted_in_words(dark) == "6.0 to 14 SRM");
+}
+
+TEST_CASE("a number past its range is told as the number") {
+    Beer beer = plain_beer();
+    beer.bitterness.total = always(96.0 * ibu);
+    Style style;
+    style.ranges.bitterness = Range<Bitterness>{40.0 * ibu, 70.0 * ibu};
+    Finding finding = bitter(6.9, 5.0, 7.0);
+    finding.told_by_number = true;
+    const std::string note = note_on(finding, beer, style, phrases());
+    CHECK(has(note, "96 IBU"));
+    CHECK(has(note, "40"));
+    CHECK(has(note, "70"));
+}
+
+TEST_CASE("a number past a range with one end open is told with the end that there is") {
+    Beer beer = plain_beer();
+    beer.bitterness.total = always(40.0 * ibu);
+    Style style;
+    style.ranges.bitterness = Range<Bitterness>{{}, 25.0 * ibu};
+    Finding finding = bitter(4.5, 0.0, 5.0);
+    finding.told_by_number = true;
+    CHECK(has(note_on(finding, beer, style, phrases()), "25"));
+}
