@@ -41,9 +41,9 @@ std::vector<GristAddition> in_own_order(std::vector<GristAddition> grist) {
 std::vector<HopAddition> in_own_order(std::vector<HopAddition> hops) {
     std::sort(hops.begin(), hops.end(), [](const HopAddition& first, const HopAddition& second) {
         return std::tie(first.hop.name, first.hop.alpha.middle, first.use, first.time, first.mass, first.form,
-                        first.temperature) <
-               std::tie(second.hop.name, second.hop.alpha.middle, second.use, second.time, second.mass, second.form,
-                        second.temperature);
+                        first.temperature) < std::tie(second.hop.name, second.hop.alpha.middle, second.use,
+                                                      second.time, second.mass, second.form,
+                                                      second.temperature);
     });
     return hops;
 }
@@ -57,11 +57,12 @@ std::vector<ExtraAddition> in_own_order(std::vector<ExtraAddition> extras) {
 
 /// Brewer's yeast first, as it leads the fermentation; then by name.
 std::vector<YeastAddition> in_own_order(std::vector<YeastAddition> yeasts) {
-    std::stable_sort(yeasts.begin(), yeasts.end(), [](const YeastAddition& first, const YeastAddition& second) {
-        const bool first_sours = first.yeast.lactic || first.yeast.brettanomyces;
-        const bool second_sours = second.yeast.lactic || second.yeast.brettanomyces;
-        return std::tie(first_sours, first.yeast.name) < std::tie(second_sours, second.yeast.name);
-    });
+    std::stable_sort(
+        yeasts.begin(), yeasts.end(), [](const YeastAddition& first, const YeastAddition& second) {
+            const bool first_sours = first.yeast.lactic || first.yeast.brettanomyces;
+            const bool second_sours = second.yeast.lactic || second.yeast.brettanomyces;
+            return std::tie(first_sours, first.yeast.name) < std::tie(second_sours, second.yeast.name);
+        });
     return yeasts;
 }
 
