@@ -71,7 +71,8 @@ std::string settling_of(const Beer& beer) {
     const std::string yeast = drivers.flocculation == Flocculation::low      ? "yeast that settles badly"
                               : drivers.flocculation == Flocculation::medium ? "yeast that settles fairly"
                                                                              : "yeast that settles well";
-    return yeast + (drivers.filtered ? ", filtered, " : ", ") + fixed(drivers.cold_weeks, 0) + " weeks in the cold";
+    return yeast + (drivers.filtered ? ", filtered, " : ", ") + fixed(drivers.cold_weeks, 0) +
+           " weeks in the cold";
 }
 
 /// The lines on numbers and settings behind an attribute, besides its ingredients.

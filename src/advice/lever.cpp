@@ -80,10 +80,20 @@ std::optional<std::size_t> hop_index(const Recipe& recipe, Position position) {
                                       : std::optional(static_cast<std::size_t>(found - recipe.hops.begin()));
 }
 
-/// The ingredient that gives most of what the finding is about.
+/// Whether an addition seasons the beer rather than making it: base malt and adjuncts carry the strength, so
+/// that to scale one of them for its flavor would make another beer.
+bool seasons(const Fermentable& fermentable) {
+    const bool carries = fermentable.kind == FermentableKind::base ||
+                         fermentable.kind == FermentableKind::adjunct ||
+                         fermentable.kind == FermentableKind::malt_extract;
+    return !carries || fermentable.gives.smoke > 0.0;
+}
+
+/// The seasoning or hop that gives most of what the finding is about.
 std::vector<Lever> largest_source(const Finding& finding, const Recipe& recipe, const Beer& beer) {
     for (const SourceShare& source : sources_of(finding, beer)) {
-        if (const auto grist = grist_index(recipe, source.position)) {
+        const auto grist = grist_index(recipe, source.position);
+        if (grist && seasons(recipe.grist[*grist].fermentable)) {
             return {scaled_grist(recipe, *grist)};
         }
         if (const auto hop = hop_index(recipe, source.position)) {

@@ -1,5 +1,10 @@
 #include "base/file.hpp"
 
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <array>
 #include <cerrno>
 #include <cstdio>
@@ -7,11 +12,6 @@
 #include <filesystem>
 #include <system_error>
 #include <utility>
-
-#include <fcntl.h>
-#include <fmt/format.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 namespace entrywise {
 

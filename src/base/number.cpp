@@ -1,10 +1,10 @@
 #include "base/number.hpp"
 
-#include <cmath>
-#include <system_error>
-
 #include <fast_float/fast_float.h>
 #include <fmt/format.h>
+
+#include <cmath>
+#include <system_error>
 
 namespace entrywise {
 

@@ -1,9 +1,9 @@
 #include "base/text.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cstdint>
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "quantity/quantities.hpp"
-
 #include <boost/units/quantity.hpp>
+
+#include "quantity/quantities.hpp"
 
 namespace entrywise {
 

@@ -1,11 +1,11 @@
 #pragma once
 
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/length.hpp>
+
 #include <cstdint>
 
 #include "quantity/quantities.hpp"
-
-#include <boost/units/quantity.hpp>
-#include <boost/units/systems/si/length.hpp>
 
 namespace entrywise {
 

@@ -1,14 +1,14 @@
 #include "brewing/deviates.hpp"
 
+#include <boost/math/distributions/normal.hpp>
+#include <boost/random/sobol.hpp>
+
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <functional>
 #include <random>
 #include <utility>
-
-#include <boost/math/distributions/normal.hpp>
-#include <boost/random/sobol.hpp>
 
 namespace entrywise {
 

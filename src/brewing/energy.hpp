@@ -1,9 +1,9 @@
 #pragma once
 
-#include "quantity/quantities.hpp"
-
 #include <boost/units/quantity.hpp>
 #include <boost/units/systems/si/energy.hpp>
+
+#include "quantity/quantities.hpp"
 
 namespace entrywise {
 

@@ -29,7 +29,8 @@ constexpr double simple_sugar_from = 1.1;
 /// attenuation less (working value within 10 to 15 points).
 constexpr Attenuation loss_without_mash = 0.12 * fully_attenuated;
 
-/// No more than this part of the extract ferments, but for pure sugar (working value).
+/// No more than this part of the extract ferments, of sugar alone too: some goes into yeast and acids
+/// (working value).
 constexpr double most_fermented = 0.97;
 
 /// The brewer's yeast that decides the attenuation: the one that goes furthest.

@@ -1,10 +1,10 @@
 #pragma once
 
+#include <boost/units/quantity.hpp>
+
 #include <span>
 
 #include "quantity/quantities.hpp"
-
-#include <boost/units/quantity.hpp>
 
 namespace entrywise {
 

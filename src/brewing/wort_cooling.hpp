@@ -1,12 +1,12 @@
 #pragma once
 
+#include <boost/units/quantity.hpp>
+#include <boost/units/systems/si/area.hpp>
+
 #include <vector>
 
 #include "brewing/isomerization.hpp"
 #include "quantity/quantities.hpp"
-
-#include <boost/units/quantity.hpp>
-#include <boost/units/systems/si/area.hpp>
 
 namespace entrywise {
 

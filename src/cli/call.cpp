@@ -1,5 +1,7 @@
 #include "cli/call.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include <algorithm>
 #include <iterator>
 #include <memory>
@@ -7,8 +9,6 @@
 #include "base/nearest_word.hpp"
 #include "base/number.hpp"
 #include "report/terminal.hpp"
-
-#include <CLI/CLI.hpp>
 
 namespace entrywise {
 

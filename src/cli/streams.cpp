@@ -1,5 +1,10 @@
 #include "cli/streams.hpp"
 
+#include <fcntl.h>
+#include <sys/ioctl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <algorithm>
 #include <array>
 #include <cerrno>
@@ -11,11 +16,6 @@
 #include "base/file.hpp"
 #include "base/number.hpp"
 #include "base/text.hpp"
-
-#include <fcntl.h>
-#include <sys/ioctl.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 namespace entrywise {
 

@@ -1,5 +1,7 @@
 #include "quantity/amount.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
@@ -9,8 +11,6 @@
 #include "base/nearest_word.hpp"
 #include "base/number.hpp"
 #include "base/text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -8,9 +8,10 @@
 
 namespace entrywise::scales {
 
-// Brewing measures much on scales that have no physical dimension: gravity, color, bitterness, shares. Each is
-// given a base dimension of its own, so that adding or passing one for another does not compile and none turns
-// into a bare number by itself. Ordinals must differ over the whole program; this is the only list of them.
+// Brewing measures much on scales that have no physical dimension: gravity, color, bitterness, shares. Each
+// is given a base dimension of its own, so that adding or passing one for another does not compile and none
+// turns into a bare number by itself. Ordinals must differ over the whole program; this is the only list of
+// them.
 
 struct gravity_dimension : boost::units::base_dimension<gravity_dimension, 9001> {};
 struct extract_dimension : boost::units::base_dimension<extract_dimension, 9002> {};
@@ -24,7 +25,8 @@ struct share_dimension : boost::units::base_dimension<share_dimension, 9009> {};
 
 template <class Dimension, long ordinal>
 struct base_unit_of
-    : boost::units::base_unit<base_unit_of<Dimension, ordinal>, typename Dimension::dimension_type, ordinal> {};
+    : boost::units::base_unit<base_unit_of<Dimension, ordinal>, typename Dimension::dimension_type, ordinal> {
+};
 
 template <class Dimension, long ordinal>
 using quantity_on = boost::units::quantity<

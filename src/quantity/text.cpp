@@ -1,12 +1,12 @@
 #include "quantity/text.hpp"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <cstddef>
 
 #include "base/text.hpp"
 #include "quantity/amount.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

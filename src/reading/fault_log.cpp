@@ -1,11 +1,11 @@
 #include "reading/fault_log.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <utility>
 
 #include "base/text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

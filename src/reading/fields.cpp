@@ -1,9 +1,9 @@
 #include "reading/fields.hpp"
 
+#include <fmt/format.h>
+
 #include "base/nearest_word.hpp"
 #include "base/text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,5 +1,7 @@
 #include "reading/ingredient_reader.hpp"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <map>
 #include <utility>
@@ -7,8 +9,6 @@
 #include "base/text.hpp"
 #include "reading/fields.hpp"
 #include "reading/ingredient_fields.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,13 +1,13 @@
 #include "reading/levels.hpp"
 
+#include <fmt/format.h>
+
 #include <string>
 #include <vector>
 
 #include "base/nearest_word.hpp"
 #include "base/text.hpp"
 #include "reading/values.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

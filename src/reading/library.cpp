@@ -1,5 +1,7 @@
 #include "reading/library.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <iterator>
 #include <tuple>
@@ -10,8 +12,6 @@
 #include "reading/ingredient_reader.hpp"
 #include "reading/packed_document.hpp"
 #include "reading/style_reader.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,5 +1,7 @@
 #include "reading/library_folders.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <system_error>
@@ -7,8 +9,6 @@
 #include <vector>
 
 #include "reading/document_file.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

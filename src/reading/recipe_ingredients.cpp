@@ -1,13 +1,13 @@
 #include "reading/recipe_ingredients.hpp"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <optional>
 #include <utility>
 
 #include "base/nearest_word.hpp"
 #include "reading/ingredient_fields.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

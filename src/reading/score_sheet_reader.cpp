@@ -1,5 +1,7 @@
 #include "reading/score_sheet_reader.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -9,8 +11,6 @@
 #include "base/nearest_word.hpp"
 #include "base/number.hpp"
 #include "reading/fields.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

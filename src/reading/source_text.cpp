@@ -1,10 +1,10 @@
 #include "reading/source_text.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "base/text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,5 +1,7 @@
 #include "reading/style_reader.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -7,8 +9,6 @@
 #include "base/nearest_word.hpp"
 #include "reading/fields.hpp"
 #include "reading/levels.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,5 +1,9 @@
 #include "reading/yaml_document.hpp"
 
+#include <fmt/format.h>
+#include <yaml-cpp/eventhandler.h>
+#include <yaml-cpp/yaml.h>
+
 #include <algorithm>
 #include <array>
 #include <exception>
@@ -13,10 +17,6 @@
 #include "base/text.hpp"
 #include "reading/fault_log.hpp"
 #include "reading/source_text.hpp"
-
-#include <fmt/format.h>
-#include <yaml-cpp/eventhandler.h>
-#include <yaml-cpp/yaml.h>
 
 namespace entrywise {
 

@@ -11,11 +11,12 @@ namespace {
 template <class Ingredient>
 const Ingredient* find_in(const std::vector<Ingredient>& ingredients, const std::string& name) {
     const std::string wanted = lowered(trimmed(name));
-    const auto found = std::find_if(ingredients.begin(), ingredients.end(), [&](const Ingredient& ingredient) {
-        const auto is_wanted = [&](const std::string& known) { return lowered(known) == wanted; };
-        return is_wanted(ingredient.name) ||
-               std::any_of(ingredient.aliases.begin(), ingredient.aliases.end(), is_wanted);
-    });
+    const auto found =
+        std::find_if(ingredients.begin(), ingredients.end(), [&](const Ingredient& ingredient) {
+            const auto is_wanted = [&](const std::string& known) { return lowered(known) == wanted; };
+            return is_wanted(ingredient.name) ||
+                   std::any_of(ingredient.aliases.begin(), ingredient.aliases.end(), is_wanted);
+        });
     return found == ingredients.end() ? nullptr : &*found;
 }
 

@@ -10,10 +10,10 @@ namespace entrywise {
 
 enum class FermentableKind { base, toasted, crystal, roasted, adjunct, sugar, malt_extract, fruit };
 
-/// What a malt, grain, sugar or extract gives to a liter of beer, each relative to a reference ingredient that
-/// gives one per gram and liter: pale ale malt (malt), biscuit malt (toast), crystal malt of 120 EBC (caramel),
-/// black malt (roast), beech-smoked malt (smoke), acidulated malt (acid), flaked oats (body), wheat malt (head,
-/// haze), Pilsner malt (precursor of DMS), lactose (sweet).
+/// What a malt, grain, sugar or extract gives to a liter of beer, each relative to a reference ingredient
+/// that gives one per gram and liter: pale ale malt (malt), biscuit malt (toast), crystal malt of 120 EBC
+/// (caramel), black malt (roast), beech-smoked malt (smoke), acidulated malt (acid), flaked oats (body),
+/// wheat malt (head, haze), Pilsner malt (precursor of DMS), lactose (sweet).
 struct Contribution {
     double malt = 0.0;
     double toast = 0.0;
@@ -34,8 +34,8 @@ struct Fermentable {
     std::vector<std::string> aliases;
     FermentableKind kind = FermentableKind::base;
     std::vector<std::string> groups;
-    Uncertain<Share> extract;         ///< fine grind, dry basis, for malts and grains; as it is for sugars
-    Uncertain<Share> moisture;        ///< zero where `extract` is as it is
+    Uncertain<Share> extract;   ///< fine grind, dry basis, for malts and grains; as it is for sugars
+    Uncertain<Share> moisture;  ///< zero where `extract` is as it is
     Uncertain<MaltColor> color;
     Uncertain<Attenuation> fermentability;  ///< apparent limit when mashed with base malt at 65 °C
     Contribution gives;
@@ -66,7 +66,8 @@ struct Hop {
 enum class Fermentation { top, bottom, mixed };
 enum class Flocculation { low, medium, high };
 
-/// A level on the sensory scale of 0 (none) to 7 (very high), with the span that strains of a class differ by.
+/// A level on the sensory scale of 0 (none) to 7 (very high), with the span that strains of a class differ
+/// by.
 struct LevelSpan {
     double low = 0.0;
     double high = 0.0;
@@ -104,7 +105,8 @@ struct IngredientTables {
     std::vector<YeastClass> yeasts;
 };
 
-/// The entry of that name or alias, case aside; null if there is none. The pointer lives as long as the tables.
+/// The entry of that name or alias, case aside; null if there is none. The pointer lives as long as the
+/// tables.
 const Fermentable* find_fermentable(const IngredientTables& tables, const std::string& name);
 const Hop* find_hop(const IngredientTables& tables, const std::string& name);
 const YeastClass* find_yeast(const IngredientTables& tables, const std::string& name);

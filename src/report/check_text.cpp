@@ -1,5 +1,7 @@
 #include "report/check_text.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <vector>
 
@@ -13,8 +15,6 @@
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
 
-#include <fmt/format.h>
-
 namespace entrywise {
 
 namespace {
@@ -27,13 +27,14 @@ std::string headed(std::string_view head, const std::string& body, const TextSty
     return bold(head, style) + '\n' + body;
 }
 
-/// The attributes that the style says nothing of, by section.
-std::string not_described(const Style& style) {
+/// The attributes that a condition holds for, by section.
+template <class Condition>
+std::string by_section(Condition condition) {
     std::vector<std::string> sections;
     for (const Section section : sheet_sections) {
         std::vector<std::string> words;
         for (const Attribute attribute : all_attributes()) {
-            if (section_of(attribute) == section && !style.expected[attribute]) {
+            if (section_of(attribute) == section && condition(attribute)) {
                 words.push_back(spoken(word_of(attribute)));
             }
         }
@@ -44,13 +45,30 @@ std::string not_described(const Style& style) {
     return listed(sections, "and");
 }
 
+/// The attributes that the style says nothing of.
+std::string not_described(const Style& style) {
+    return by_section([&](Attribute attribute) { return !style.expected[attribute]; });
+}
+
+/// The attributes that the style describes and the recipe leaves open.
+std::string untold(const Check& check) {
+    const std::vector<Attribute>& open = check.profile.untold;
+    return by_section([&](Attribute attribute) {
+        return check.style.expected[attribute] &&
+               std::find(open.begin(), open.end(), attribute) != open.end();
+    });
+}
+
 std::string not_judged_text(const Check& check, const TextStyle& style) {
     std::vector<std::string> sentences;
     if (check.sheet.attributes_not_described > 0) {
         sentences.push_back(fmt::format("{} describes {} of {} things sensed; it is silent on {}.",
-                                        check.style.code, check.sheet.attributes_checked,
-                                        check.sheet.attributes_checked + check.sheet.attributes_not_described,
-                                        not_described(check.style)));
+                                        check.style.code,
+                                        check.sheet.attributes_checked + check.sheet.attributes_untold,
+                                        static_cast<int>(attribute_count), not_described(check.style)));
+    }
+    if (check.sheet.attributes_untold > 0) {
+        sentences.push_back(fmt::format("The recipe leaves open, or the beer hides: {}.", untold(check)));
     }
     if (check.style.varies) {
         sentences.emplace_back("Parts of the style depend on a declared base style or type.");

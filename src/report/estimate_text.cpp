@@ -1,5 +1,7 @@
 #include "report/estimate_text.hpp"
 
+#include <fmt/format.h>
+
 #include <vector>
 
 #include "base/number.hpp"
@@ -11,8 +13,6 @@
 #include "report/heading.hpp"
 #include "report/measured.hpp"
 #include "report/number_table.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

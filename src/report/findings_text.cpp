@@ -1,11 +1,11 @@
 #include "report/findings_text.hpp"
 
+#include <fmt/format.h>
+
 #include "base/text.hpp"
 #include "report/number_table.hpp"
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

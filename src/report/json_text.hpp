@@ -1,11 +1,11 @@
 #pragma once
 
+#include <nlohmann/json.hpp>
+
 #include <string>
 
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
-
-#include <nlohmann/json.hpp>
 
 namespace entrywise {
 

@@ -1,10 +1,10 @@
 #include "report/measured.hpp"
 
+#include <fmt/format.h>
+
 #include <vector>
 
 #include "base/text.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,5 +1,7 @@
 #include "report/numbers_text.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <vector>
 
@@ -9,8 +11,6 @@
 #include "report/gauge.hpp"
 #include "report/measured.hpp"
 #include "report/number_table.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

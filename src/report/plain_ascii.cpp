@@ -1,11 +1,11 @@
 #include "report/plain_ascii.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -1,13 +1,13 @@
 #include "report/style_text.hpp"
 
+#include <fmt/format.h>
+
 #include "base/text.hpp"
 #include "quantity/printed_precision.hpp"
 #include "report/beer_numbers.hpp"
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
 #include "report/sections.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

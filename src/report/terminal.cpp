@@ -1,11 +1,11 @@
 #include "report/terminal.hpp"
 
+#include <fmt/format.h>
+
 #include <vector>
 
 #include "base/text.hpp"
 #include "report/plain_ascii.hpp"
-
-#include <fmt/format.h>
 
 namespace entrywise {
 

@@ -72,7 +72,8 @@ double head_retention_level(Concentration grain_head, Bitterness bitterness, Alc
     const double level = medium + grain + on_line_through(by_ibu, in(bitterness, ibu)) +
                          on_line_through(by_alcohol, in(alcohol, percent_by_volume)) +
                          on_line_through(by_adjuncts, adjunct_share) +
-                         on_line_through(by_volumes, in(carbonation, volume_of_co2)) - loss_per_step_sour * sour;
+                         on_line_through(by_volumes, in(carbonation, volume_of_co2)) -
+                         loss_per_step_sour * sour;
     return std::clamp(level, 0.0, 7.0);
 }
 

@@ -52,8 +52,8 @@ double sweetness_index(Extract real_extract, AlcoholByVolume alcohol, Concentrat
            above_easily_tasted * std::max(extract - easily_tasted_extract, 0.0) +
            per_percent_alcohol * (in(alcohol, percent_by_volume)) +
            per_gram_caramel * in(caramel, gram_per_liter) + per_gram_lactose * in(lactose, gram_per_liter) -
-           per_ibu * (in(bitterness, ibu)) - per_volume * (in(carbonation, volume_of_co2) - usual_carbonation) -
-           per_step_sour * sour;
+           per_ibu * (in(bitterness, ibu)) -
+           per_volume * (in(carbonation, volume_of_co2) - usual_carbonation) - per_step_sour * sour;
 }
 
 double finish_level(double sweetness_index) {

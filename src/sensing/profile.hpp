@@ -11,7 +11,8 @@ namespace entrywise {
 /// belong together with those of the beer.
 struct Profile {
     ByAttribute<Estimate<double>> level;
-    /// What the recipe leaves so open, or the beer hides so well, that a level says nothing: not to be judged.
+    /// What the recipe leaves so open, or the beer hides so well, that a level says nothing: not to be
+    /// judged.
     std::vector<Attribute> untold;
 };
 

@@ -53,9 +53,9 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
     return Estimate<double>(std::move(levels));
 }
 
-/// The nose finds grain weaker than the palate does. The factors are the ratios of the mean levels of aroma and flavor
-/// over the styles that describe both (Beer Judge Certification Program, Beer Style Guidelines, 2021, as coded in
-/// styles/bjcp-2021).
+/// The nose finds grain weaker than the palate does. The factors are the ratios of the mean levels of aroma
+/// and flavor over the styles that describe both (Beer Judge Certification Program, Beer Style Guidelines,
+/// 2021, as coded in styles/bjcp-2021).
 Estimate<double> in_the_nose(const Estimate<double>& flavor, double factor) {
     return lift([factor](double level) { return factor * level; }, flavor);
 }
@@ -80,7 +80,8 @@ void sense_fermentation(const Drivers& drivers, ByAttribute<Estimate<double>>& l
     level[Attribute::aroma_funk] = level[Attribute::flavor_funk] = drivers.funk;
     level[Attribute::aroma_diacetyl] = level[Attribute::flavor_diacetyl] = drivers.diacetyl;
     level[Attribute::aroma_sulfur] = drivers.sulfur;
-    // One threshold of DMS is just noticed (very low); each doubling is about one step more (working value).
+    // One threshold of dimethyl sulfide is just noticed, very low; each further one is a step (working
+    // value).
     level[Attribute::aroma_dms] =
         lift([](double thresholds) { return std::min(thresholds, 7.0); }, drivers.dms);
 }

@@ -1,12 +1,12 @@
 #include "advice/caution.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <string>
 #include <vector>
 
 #include "tests/support/recipes.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

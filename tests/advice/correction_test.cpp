@@ -1,5 +1,7 @@
 #include "advice/correction.hpp"
 
+#include <doctest/doctest.h>
+
 #include <string>
 #include <variant>
 
@@ -11,8 +13,6 @@
 #include "tests/support/judging.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

@@ -1,10 +1,10 @@
 #include "advice/note.hpp"
 
+#include <doctest/doctest.h>
+
 #include <string>
 
 #include "tests/support/judging.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

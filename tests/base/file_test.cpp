@@ -1,13 +1,13 @@
 #include "base/file.hpp"
 
+#include <doctest/doctest.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
 #include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
-
-#include <doctest/doctest.h>
-#include <sys/stat.h>
-#include <unistd.h>
 
 using namespace entrywise;
 namespace fs = std::filesystem;

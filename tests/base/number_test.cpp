@@ -1,10 +1,10 @@
 #include "base/number.hpp"
 
+#include <doctest/doctest.h>
+
 #include <cmath>
 #include <limits>
 #include <random>
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

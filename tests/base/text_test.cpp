@@ -1,8 +1,8 @@
 #include "base/text.hpp"
 
-#include "base/fault.hpp"
-
 #include <doctest/doctest.h>
+
+#include "base/fault.hpp"
 
 using namespace entrywise;
 

@@ -1,10 +1,10 @@
 #include "brewing/alcohol_regressions.hpp"
 
+#include <doctest/doctest.h>
+
 #include "brewing/balling.hpp"
 #include "quantity/plato.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,10 +1,10 @@
 #include "brewing/color_spectrum.hpp"
 
+#include <doctest/doctest.h>
+
 #include <cmath>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,5 +1,7 @@
 #include "brewing/deviates.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -7,8 +9,6 @@
 #include <vector>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,10 +1,10 @@
 #include "brewing/dry_hop_bitterness.hpp"
 
+#include <doctest/doctest.h>
+
 #include <array>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,8 +1,8 @@
 #include "brewing/energy.hpp"
 
-#include "tests/within.hpp"
-
 #include <doctest/doctest.h>
+
+#include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;

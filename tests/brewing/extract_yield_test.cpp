@@ -1,9 +1,9 @@
 #include "brewing/extract_yield.hpp"
 
+#include <doctest/doctest.h>
+
 #include "quantity/plato.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,9 +1,9 @@
 #include "brewing/hop_character.hpp"
 
+#include <doctest/doctest.h>
+
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

@@ -1,10 +1,10 @@
 #include "brewing/isomerization.hpp"
 
+#include <doctest/doctest.h>
+
 #include <cmath>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

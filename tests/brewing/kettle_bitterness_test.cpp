@@ -1,5 +1,8 @@
 #include "brewing/kettle_bitterness.hpp"
 
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -8,9 +11,6 @@
 #include "brewing/bitterness_of_utilization.hpp"
 #include "brewing/utilization_tinseth.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
-#include <fmt/format.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

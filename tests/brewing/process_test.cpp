@@ -1,13 +1,13 @@
 #include "brewing/process.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <string>
 #include <vector>
 
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

@@ -1,10 +1,10 @@
 #include "brewing/utilization_garetz.hpp"
 
+#include <doctest/doctest.h>
+
 #include "brewing/bitterness_of_utilization.hpp"
 #include "brewing/utilization_tinseth.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,9 +1,9 @@
 #include "brewing/utilization_tinseth.hpp"
 
+#include <doctest/doctest.h>
+
 #include "brewing/bitterness_of_utilization.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

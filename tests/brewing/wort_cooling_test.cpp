@@ -1,10 +1,10 @@
 #include "brewing/wort_cooling.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

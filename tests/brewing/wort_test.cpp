@@ -1,10 +1,10 @@
 #include "brewing/wort.hpp"
 
+#include <doctest/doctest.h>
+
 #include "brewing/process.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

@@ -1,3 +1,5 @@
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <optional>
 #include <string>
@@ -7,8 +9,6 @@
 #include "judging/sheet.hpp"
 #include "tests/support/judging.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

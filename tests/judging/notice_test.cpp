@@ -1,9 +1,9 @@
 #include "judging/notice.hpp"
 
+#include <doctest/doctest.h>
+
 #include "tests/support/judging.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

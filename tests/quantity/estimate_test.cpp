@@ -1,9 +1,9 @@
 #include "quantity/estimate.hpp"
 
+#include <doctest/doctest.h>
+
 #include <string>
 #include <vector>
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

@@ -1,5 +1,8 @@
 #include "quantity/text.hpp"
 
+#include <doctest/doctest.h>
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <clocale>
 #include <cmath>
@@ -9,9 +12,6 @@
 #include <string>
 
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
-#include <fmt/format.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,3 +1,5 @@
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <string>
@@ -5,8 +7,6 @@
 
 #include "reading/library.hpp"
 #include "reading/recipe_file.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

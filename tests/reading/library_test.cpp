@@ -1,5 +1,7 @@
 #include "reading/library.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <filesystem>
 #include <set>
@@ -9,8 +11,6 @@
 #include "base/text.hpp"
 #include "reading/library_folders.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

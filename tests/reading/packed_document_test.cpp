@@ -1,11 +1,11 @@
 #include "reading/packed_document.hpp"
 
+#include <doctest/doctest.h>
+
 #include <string>
 
 #include "reading/document_file.hpp"
 #include "reading/yaml_document.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

@@ -1,5 +1,7 @@
 #include "reading/recipe_reader.hpp"
 
+#include <doctest/doctest.h>
+
 #include <filesystem>
 #include <string>
 
@@ -8,8 +10,6 @@
 #include "reading/recipe_file.hpp"
 #include "reading/yaml_document.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using entrywise::testing::within;

@@ -1,10 +1,10 @@
 #include "reading/yaml_document.hpp"
 
+#include <doctest/doctest.h>
+
 #include <string>
 
 #include "reading/document_file.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

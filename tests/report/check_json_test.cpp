@@ -1,11 +1,11 @@
 #include "report/check_json.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 #include <limits>
 
 #include "tests/report/sample_check.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

@@ -1,10 +1,10 @@
 #include "report/check_text.hpp"
 
+#include <doctest/doctest.h>
+
 #include <algorithm>
 
 #include "tests/report/sample_check.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

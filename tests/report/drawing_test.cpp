@@ -1,11 +1,11 @@
+#include <doctest/doctest.h>
+
 #include "base/text.hpp"
 #include "report/gauge.hpp"
 #include "report/number_table.hpp"
 #include "report/plain_ascii.hpp"
 #include "report/terminal.hpp"
 #include "tests/report/sample_check.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

@@ -1,8 +1,8 @@
+#include <doctest/doctest.h>
+
 #include "report/fault_json.hpp"
 #include "report/fault_text.hpp"
 #include "tests/report/sample_check.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

@@ -1,8 +1,8 @@
 #include "report/style_text.hpp"
 
-#include "tests/report/sample_check.hpp"
-
 #include <doctest/doctest.h>
+
+#include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
 

@@ -1,8 +1,8 @@
 #include "sensing/appearance.hpp"
 
-#include "tests/within.hpp"
-
 #include <doctest/doctest.h>
+
+#include "tests/within.hpp"
 
 using namespace entrywise;
 using namespace entrywise::testing;

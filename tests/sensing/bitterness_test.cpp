@@ -1,12 +1,12 @@
 #include "sensing/bitterness.hpp"
 
+#include <doctest/doctest.h>
+
 #include <cmath>
 
 #include "style/attribute.hpp"
 #include "tests/sensing/guide_words.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

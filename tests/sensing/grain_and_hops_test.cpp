@@ -1,11 +1,11 @@
+#include <doctest/doctest.h>
+
 #include <array>
 
 #include "sensing/grain.hpp"
 #include "sensing/hops.hpp"
 #include "sensing/saturation.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

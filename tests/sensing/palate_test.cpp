@@ -1,11 +1,11 @@
 #include "sensing/palate.hpp"
 
+#include <doctest/doctest.h>
+
 #include <cmath>
 
 #include "tests/sensing/guide_words.hpp"
 #include "tests/within.hpp"
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 using namespace entrywise::testing;

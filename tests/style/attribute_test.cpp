@@ -1,9 +1,9 @@
 #include "style/attribute.hpp"
 
+#include <doctest/doctest.h>
+
 #include <set>
 #include <string>
-
-#include <doctest/doctest.h>
 
 using namespace entrywise;
 

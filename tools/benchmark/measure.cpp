@@ -2,6 +2,12 @@
 // Usage: benchmark_measure RUNS NAME COMMAND [ARGUMENT...] [-- NAME COMMAND [ARGUMENT...]]...
 // Prints wall time and peak memory of each, and the ratio of its median time to that of the last.
 
+#include <fcntl.h>
+#include <fmt/core.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
 #include <algorithm>
 #include <charconv>
 #include <chrono>
@@ -12,12 +18,6 @@
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include <fcntl.h>
-#include <fmt/core.h>
-#include <sys/resource.h>
-#include <sys/wait.h>
-#include <unistd.h>
 
 namespace {
 

@@ -1,8 +1,8 @@
 // The yardstick of the benchmark: a whole process that parses a recipe with yaml-cpp and does nothing else.
 
-#include <exception>
-
 #include <yaml-cpp/yaml.h>
+
+#include <exception>
 
 int main(int count, char** arguments) {
     if (count != 2) {

@@ -2,6 +2,8 @@
 // not sound, and writes its document in packed form. Use: embed OUTPUT ROOT FILE...   where each FILE lies
 // below ROOT and is known to the program by its path from there.
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
@@ -15,8 +17,6 @@
 #include "reading/ingredient_reader.hpp"
 #include "reading/packed_document.hpp"
 #include "reading/style_reader.hpp"
-
-#include <fmt/format.h>
 
 namespace {
 

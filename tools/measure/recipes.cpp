@@ -1,8 +1,9 @@
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
 #include <map>
-#include <nlohmann/json.hpp>
 #include <optional>
 #include <string>
 #include <vector>
@@ -67,7 +68,6 @@ struct Mean {
     }
 };
 
-
 class Measurement {
   public:
     explicit Measurement(const Library& library) : library_(library) {
@@ -89,7 +89,8 @@ class Measurement {
         compare_gravities(entry, *read);
         Recipe recipe = *read;
         if (entry.original_gravity) {
-            recipe.measured.original_gravity = {*entry.original_gravity * specific_gravity, SpecificGravity()};
+            recipe.measured.original_gravity = {*entry.original_gravity * specific_gravity,
+                                                SpecificGravity()};
         }
         if (entry.final_gravity) {
             recipe.measured.final_gravity = {*entry.final_gravity * specific_gravity, SpecificGravity()};
@@ -101,14 +102,15 @@ class Measurement {
         fmt::print("{:<28} {:>7} {:>9} {:>6} {:>6}\n", "attribute", "bias", "mean off", "over 1", "of");
         for (const auto& [name, mean] : bias_) {
             const double count = mean.count;
-            fmt::print("{:<28} {:>+7.2f} {:>9.2f} {:>6} {:>6}\n", name, mean.sum / count, mean.absolute / count,
-                       mean.beyond_one, mean.count);
+            fmt::print("{:<28} {:>+7.2f} {:>9.2f} {:>6} {:>6}\n", name, mean.sum / count,
+                       mean.absolute / count, mean.beyond_one, mean.count);
         }
         print_points("all", at_risk_);
         print_points("winners", winners_at_risk_);
-        fmt::print("gravity worked out against stated: original {:+.4f} (mean off {:.4f}), final {:+.4f} ({:.4f})\n",
-                   original_.sum / original_.count, original_.absolute / original_.count, final_.sum / final_.count,
-                   final_.absolute / final_.count);
+        fmt::print(
+            "gravity worked out against stated: original {:+.4f} (mean off {:.4f}), final {:+.4f} ({:.4f})\n",
+            original_.sum / original_.count, original_.absolute / original_.count, final_.sum / final_.count,
+            final_.absolute / final_.count);
         fmt::print("stated inside the 80 % interval: original {} of {}, final {} of {}\n", original_inside_,
                    original_.count, final_inside_, final_.count);
     }
@@ -117,8 +119,8 @@ class Measurement {
     void compare_gravities(const RealRecipe& entry, const Recipe& recipe) {
         Deviates deviates(usual_draws);
         const Beer beer = brew(recipe, deviates);
-        const auto compare = [](std::optional<double> stated, const Estimate<SpecificGravity>& worked_out, Mean& mean,
-                                int& inside) {
+        const auto compare = [](std::optional<double> stated, const Estimate<SpecificGravity>& worked_out,
+                                Mean& mean, int& inside) {
             if (stated) {
                 const auto interval = worked_out.interval();
                 mean.add(interval.median.value() - *stated);
@@ -178,8 +180,9 @@ class Measurement {
     static void print_points(const std::string& whose, std::vector<double> points) {
         std::sort(points.begin(), points.end());
         if (!points.empty()) {
-            fmt::print("points at risk, {}: median {:.1f}, upper quarter from {:.1f}, worst {:.1f}, of {}\n", whose,
-                       points[points.size() / 2], points[points.size() * 3 / 4], points.back(), points.size());
+            fmt::print("points at risk, {}: median {:.1f}, upper quarter from {:.1f}, worst {:.1f}, of {}\n",
+                       whose, points[points.size() / 2], points[points.size() * 3 / 4], points.back(),
+                       points.size());
         }
     }
 
