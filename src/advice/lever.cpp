@@ -29,38 +29,41 @@ std::string change_of_mass(const std::string& ingredient, Mass from, Mass to) {
     return verb + ingredient + " from " + to_text(weighable(from)) + " to " + to_text(weighable(to));
 }
 
+std::string degrees(Temperature temperature) {
+    return fixed(in_celsius(temperature), 0) + " °C";
+}
+
+/// A lever that changes a copy of the recipe.
+template <class Change, class Told>
+Lever lever_on(const Recipe& recipe, Span<double> settings, Change change, Told told) {
+    const auto at = [recipe, change](double setting) {
+        Recipe changed = recipe;
+        change(changed, setting);
+        return changed;
+    };
+    return {.lowest = settings.low, .highest = settings.high, .at = at, .told = told};
+}
+
 Lever scaled_grist(const Recipe& recipe, std::size_t index) {
     const GristAddition addition = recipe.grist[index];
     const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
-    return {.lowest = 0.0,
-            .highest = 3.0,
-            .at =
-                [recipe, index, mass_at](double setting) {
-                    Recipe changed = recipe;
-                    changed.grist[index].mass = mass_at(setting);
-                    return changed;
-                },
-            .told =
-                [addition, mass_at](double setting) {
-                    return change_of_mass(addition.fermentable.name, addition.mass, mass_at(setting));
-                }};
+    return lever_on(
+        recipe, {0.0, 3.0},
+        [index, mass_at](Recipe& changed, double setting) { changed.grist[index].mass = mass_at(setting); },
+        [addition, mass_at](double setting) {
+            return change_of_mass(addition.fermentable.name, addition.mass, mass_at(setting));
+        });
 }
 
 Lever scaled_hops(const Recipe& recipe, std::size_t index) {
     const HopAddition addition = recipe.hops[index];
     const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
-    return {.lowest = 0.0,
-            .highest = 4.0,
-            .at =
-                [recipe, index, mass_at](double setting) {
-                    Recipe changed = recipe;
-                    changed.hops[index].mass = mass_at(setting);
-                    return changed;
-                },
-            .told =
-                [addition, mass_at](double setting) {
-                    return change_of_mass(line_of(addition), addition.mass, mass_at(setting));
-                }};
+    return lever_on(
+        recipe, {0.0, 4.0},
+        [index, mass_at](Recipe& changed, double setting) { changed.hops[index].mass = mass_at(setting); },
+        [addition, mass_at](double setting) {
+            return change_of_mass(line_of(addition), addition.mass, mass_at(setting));
+        });
 }
 
 std::optional<std::size_t> grist_index(const Recipe& recipe, Position position) {
@@ -103,7 +106,23 @@ std::vector<Lever> largest_source(const Finding& finding, const Recipe& recipe, 
     return {};
 }
 
-/// A dry hop of the recipe's last aroma hop, where the recipe has none and the style bears it.
+/// One more hop addition, from none to so many grams per liter.
+Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_grams_per_liter,
+                 const std::string& how) {
+    const Volume volume = recipe.volume.middle;
+    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    return lever_on(
+        recipe, {0.0, most_grams_per_liter},
+        [addition, mass_at](Recipe& changed, double setting) {
+            changed.hops.push_back(addition);
+            changed.hops.back().mass = mass_at(setting);
+        },
+        [addition, mass_at, how](double setting) {
+            return "add " + to_text(mass_at(setting)) + " of " + addition.hop.name + " " + how;
+        });
+}
+
+/// A dry hop of the recipe's last hop, where the recipe has none and the style bears it.
 std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
     const auto is_dry = [](const HopAddition& addition) { return addition.use == HopUse::dry_hop; };
     const bool has_one = std::any_of(recipe.hops.begin(), recipe.hops.end(), is_dry);
@@ -114,22 +133,7 @@ std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
     addition.use = HopUse::dry_hop;
     addition.time = 3.0 * day;
     addition.temperature.reset();
-    const Volume volume = recipe.volume.middle;
-    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
-    return {{.lowest = 0.0,
-             .highest = 10.0,
-             .at =
-                 [recipe, addition, mass_at](double setting) {
-                     Recipe changed = recipe;
-                     changed.hops.push_back(addition);
-                     changed.hops.back().mass = mass_at(setting);
-                     return changed;
-                 },
-             .told =
-                 [addition, mass_at](double setting) {
-                     return "dry hop with " + to_text(mass_at(setting)) + " of " + addition.hop.name +
-                            " for 3 days";
-                 }}};
+    return {added_hops(recipe, addition, 10.0, "as dry hop for 3 days")};
 }
 
 /// Late hops of the recipe's last hop, where no dry hop suits the style.
@@ -141,22 +145,7 @@ std::vector<Lever> new_late_hop(const Recipe& recipe) {
     addition.use = HopUse::boil;
     addition.time = 5.0 * minute;
     addition.temperature.reset();
-    const Volume volume = recipe.volume.middle;
-    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
-    return {{.lowest = 0.0,
-             .highest = 6.0,
-             .at =
-                 [recipe, addition, mass_at](double setting) {
-                     Recipe changed = recipe;
-                     changed.hops.push_back(addition);
-                     changed.hops.back().mass = mass_at(setting);
-                     return changed;
-                 },
-             .told =
-                 [addition, mass_at](double setting) {
-                     return "add " + to_text(mass_at(setting)) + " of " + addition.hop.name +
-                            " five minutes before the end of the boil";
-                 }}};
+    return {added_hops(recipe, addition, 6.0, "five minutes before the end of the boil")};
 }
 
 std::vector<Lever> hop_levers(const Finding& finding, const Recipe& recipe, const Beer& beer,
@@ -170,48 +159,36 @@ std::vector<Lever> hop_levers(const Finding& finding, const Recipe& recipe, cons
     return levers;
 }
 
-/// The whole mash warmer or colder, within what enzymes bear.
+/// The mash warmer or colder, within what enzymes bear. A mash of several rests has no one temperature to
+/// turn.
 std::vector<Lever> mash_temperature(const Recipe& recipe) {
-    constexpr double most_colder = -5.0;
-    constexpr double most_warmer = 5.0;
     if (!recipe.mashed || recipe.mash.size() != 1) {
         return {};
     }
     const Temperature from = recipe.mash.front().temperature;
     const auto temperature_at = [from](double setting) { return from + std::round(setting) * kelvin; };
-    return {{.lowest = most_colder,
-             .highest = most_warmer,
-             .at =
-                 [recipe, temperature_at](double setting) {
-                     Recipe changed = recipe;
-                     changed.mash.front().temperature = temperature_at(setting);
-                     return changed;
-                 },
-             .told =
-                 [from, temperature_at](double setting) {
-                     return "mash at " + fixed(in_celsius(temperature_at(setting)), 0) + " °C instead of " +
-                            fixed(in_celsius(from), 0) + " °C";
-                 }}};
+    return {lever_on(
+        recipe, {-5.0, 5.0},
+        [temperature_at](Recipe& changed, double setting) {
+            changed.mash.front().temperature = temperature_at(setting);
+        },
+        [from, temperature_at](double setting) {
+            return "mash at " + degrees(temperature_at(setting)) + " instead of " + degrees(from);
+        })};
 }
 
 std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer) {
     const double from = in(beer.carbonation.median(), volume_of_co2);
     const auto volumes_at = [](double setting) { return rounded(setting, 1); };
-    return {{.lowest = 0.8,
-             .highest = 4.0,
-             .at =
-                 [recipe, volumes_at](double setting) {
-                     Recipe changed = recipe;
-                     changed.measured.carbonation.reset();
-                     changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2,
-                                                         0.0 * volume_of_co2};
-                     return changed;
-                 },
-             .told =
-                 [from, volumes_at](double setting) {
-                     return "carbonate to " + fixed(volumes_at(setting), 1) + " vol instead of " +
-                            fixed(from, 1);
-                 }}};
+    return {lever_on(
+        recipe, {0.8, 4.0},
+        [volumes_at](Recipe& changed, double setting) {
+            changed.measured.carbonation.reset();
+            changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, Carbonation()};
+        },
+        [from, volumes_at](double setting) {
+            return "carbonate to " + fixed(volumes_at(setting), 1) + " vol instead of " + fixed(from, 1);
+        })};
 }
 
 std::vector<Lever> fermentation_temperature(const Recipe& recipe) {
@@ -221,19 +198,14 @@ std::vector<Lever> fermentation_temperature(const Recipe& recipe) {
     const Temperature from = *recipe.fermentation_temperature;
     const Span<Temperature>& range = recipe.yeasts.front().yeast.temperature;
     const auto temperature_at = [](double setting) { return celsius(std::round(setting)); };
-    return {{.lowest = in_celsius(range.low),
-             .highest = in_celsius(range.high),
-             .at =
-                 [recipe, temperature_at](double setting) {
-                     Recipe changed = recipe;
-                     changed.fermentation_temperature = temperature_at(setting);
-                     return changed;
-                 },
-             .told =
-                 [from, temperature_at](double setting) {
-                     return "ferment at " + fixed(in_celsius(temperature_at(setting)), 0) +
-                            " °C instead of " + fixed(in_celsius(from), 0) + " °C";
-                 }}};
+    return {lever_on(
+        recipe, {in_celsius(range.low), in_celsius(range.high)},
+        [temperature_at](Recipe& changed, double setting) {
+            changed.fermentation_temperature = temperature_at(setting);
+        },
+        [from, temperature_at](double setting) {
+            return "ferment at " + degrees(temperature_at(setting)) + " instead of " + degrees(from);
+        })};
 }
 
 /// All fermentables by the same factor: a weaker or stronger beer of the same kind.
@@ -242,20 +214,14 @@ std::vector<Lever> strength(const Recipe& recipe) {
     for (const GristAddition& addition : recipe.grist) {
         all += addition.mass;
     }
-    return {{.lowest = 0.3,
-             .highest = 2.0,
-             .at =
-                 [recipe](double setting) {
-                     Recipe changed = recipe;
-                     for (GristAddition& addition : changed.grist) {
-                         addition.mass *= setting;
-                     }
-                     return changed;
-                 },
-             .told =
-                 [all](double setting) {
-                     return change_of_mass("all fermentables together", all, setting * all);
-                 }}};
+    return {lever_on(
+        recipe, {0.3, 2.0},
+        [](Recipe& changed, double setting) {
+            for (GristAddition& addition : changed.grist) {
+                addition.mass *= setting;
+            }
+        },
+        [all](double setting) { return change_of_mass("all fermentables together", all, setting * all); })};
 }
 
 bool is_any_of(std::string_view word, std::initializer_list<std::string_view> words) {

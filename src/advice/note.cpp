@@ -89,7 +89,10 @@ std::string level_in_words(const Finding& finding) {
 }
 
 bool is_likely_inside(const Finding& finding) {
-    return finding.level >= finding.accepted_low && finding.level <= finding.accepted_high;
+    // Less than half a step off still rounds to a word that is accepted.
+    const double rounding = scale_of_finding(finding) ? 0.5 : 0.0;
+    return finding.level >= finding.accepted_low - rounding &&
+           finding.level <= finding.accepted_high + rounding;
 }
 
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases) {
