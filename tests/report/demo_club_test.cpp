@@ -1,0 +1,78 @@
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "advice/check.hpp"
+#include "reading/library.hpp"
+#include "reading/phrase_reader.hpp"
+#include "reading/recipe_file.hpp"
+#include "reading/score_sheet_reader.hpp"
+
+using namespace entrywise;
+
+namespace {
+
+/// A demo beer held against the style it declares.
+Check checked(const std::string& name) {
+    const Library library(embedded_documents());
+    const auto tables = library.ingredient_tables();
+    const auto sheet = read_score_sheet(*library.document("styles/sheet.yaml"), "sheet.yaml");
+    const auto phrases = read_phrases(*library.document("styles/phrases.yaml"), "phrases.yaml");
+    REQUIRE(tables);
+    REQUIRE(sheet);
+    REQUIRE(phrases);
+    const auto recipe =
+        read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml", *tables);
+    REQUIRE(recipe);
+    REQUIRE(recipe->style);
+    const auto style = library.style(*recipe->style);
+    REQUIRE(style);
+    return check(*recipe, *style, *sheet, *phrases);
+}
+
+/// The section of nose, eye, tongue and mouth that loses most points.
+Section dearest_section(const Sheet& sheet) {
+    Section dearest = Section::aroma;
+    for (const Section section : {Section::appearance, Section::flavor, Section::mouthfeel}) {
+        if (sheet.at_risk[section].median > sheet.at_risk[dearest].median) {
+            dearest = section;
+        }
+    }
+    return dearest;
+}
+
+struct OffStyle {
+    std::string name;
+    Section section;
+    std::string finding;
+};
+
+}  // namespace
+
+TEST_CASE("demo beers brewed off style lose in the section they miss") {
+    const std::vector<OffStyle> beers{
+        {"slack-tide", Section::flavor, "flavor.bitterness.above"},
+        {"first-ferry", Section::aroma, "aroma.hop.below"},
+        {"sea-smoke", Section::appearance, "appearance.color.above"},
+        {"low-water", Section::mouthfeel, "mouthfeel.carbonation.below"},
+        {"harbor-master", Section::flavor, "flavor.alcohol.above"},
+    };
+    for (const OffStyle& beer : beers) {
+        CAPTURE(beer.name);
+        const Check result = checked(beer.name);
+        CHECK(result.sheet.total.median > 6.0);
+        CHECK(dearest_section(result.sheet) == beer.section);
+        REQUIRE_FALSE(result.findings.empty());
+        CHECK(id_of(result.findings.front().finding) == beer.finding);
+        CHECK_FALSE(result.findings.front().corrections.empty());
+    }
+}
+
+TEST_CASE("demo beers brewed to style stay under four points at risk") {
+    for (const std::string name : {"bell-buoy", "coal-barge", "day-sail", "milk-run", "night-watch",
+                                   "salt-hay", "storm-glass", "third-light", "tide-pool"}) {
+        CAPTURE(name);
+        CHECK(checked(name).sheet.total.median < 4.0);
+    }
+}
