@@ -111,14 +111,16 @@ Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_
                  const std::string& how) {
     const Volume volume = recipe.volume.middle;
     const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    const bool bittering = addition.hop.purpose == HopPurpose::bittering;
+    const std::string what = bittering ? "an aroma hop of the style" : addition.hop.name;
     return lever_on(
         recipe, {0.0, most_grams_per_liter},
         [addition, mass_at](Recipe& changed, double setting) {
             changed.hops.push_back(addition);
             changed.hops.back().mass = mass_at(setting);
         },
-        [addition, mass_at, how](double setting) {
-            return "add " + to_text(mass_at(setting)) + " of " + addition.hop.name + " " + how;
+        [mass_at, what, how](double setting) {
+            return "add " + to_text(mass_at(setting)) + " of " + what + " " + how;
         });
 }
 
