@@ -165,7 +165,7 @@ std::vector<std::string> causes_of(const Finding& finding, const Recipe& recipe,
         }
     }
     if (causes.empty() && finding.direction == Direction::below) {
-        causes.push_back("nothing in the recipe gives it");
+        causes.emplace_back("nothing in the recipe gives it");
     }
     return causes;
 }

@@ -13,14 +13,14 @@ namespace entrywise {
 // for color and 0.15 volumes for carbonation (working values). Each is the half width that holds eight of
 // ten.
 
-Estimate<SpecificGravity> draw_measured(const std::string& input, Uncertain<SpecificGravity> measured,
+Estimate<SpecificGravity> draw_measured(const std::string& input, const Uncertain<SpecificGravity>& measured,
                                         Deviates& deviates);
-Estimate<AlcoholByVolume> draw_measured(const std::string& input, Uncertain<AlcoholByVolume> measured,
+Estimate<AlcoholByVolume> draw_measured(const std::string& input, const Uncertain<AlcoholByVolume>& measured,
                                         Deviates& deviates);
-Estimate<Bitterness> draw_measured(const std::string& input, Uncertain<Bitterness> measured,
+Estimate<Bitterness> draw_measured(const std::string& input, const Uncertain<Bitterness>& measured,
                                    Deviates& deviates);
-Estimate<Color> draw_measured(const std::string& input, Uncertain<Color> measured, Deviates& deviates);
-Estimate<Carbonation> draw_measured(const std::string& input, Uncertain<Carbonation> measured,
+Estimate<Color> draw_measured(const std::string& input, const Uncertain<Color>& measured, Deviates& deviates);
+Estimate<Carbonation> draw_measured(const std::string& input, const Uncertain<Carbonation>& measured,
                                     Deviates& deviates);
 
 }  // namespace entrywise

@@ -126,7 +126,7 @@ void fill_yeast(const Recipe& recipe, Process& process) {
     process.yeasts = in_own_order(recipe.yeasts);
     if (only_sour(recipe.yeasts)) {
         process.yeasts.push_back({.yeast = any_yeast(), .attenuation_is_stated = false, .position = {}});
-        process.assumptions.push_back("a clean yeast of 70 to 84 % attenuation");
+        process.assumptions.emplace_back("a clean yeast of 70 to 84 % attenuation");
     }
     const Span<Temperature>& range = process.yeasts.front().yeast.temperature;
     const Temperature middle = range.low + 0.5 * (range.high - range.low);

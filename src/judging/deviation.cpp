@@ -75,7 +75,7 @@ std::vector<double> number_steps(const Estimate<Quantity>& estimate,
                                  const std::optional<Range<Quantity>>& range, Step step_at) {
     std::vector<double> steps(estimate.count(), 0.0);
     for (std::size_t draw = 0; range && draw < steps.size(); ++draw) {
-        const Quantity value = estimate[draw];
+        const Quantity& value = estimate[draw];
         if (range->high && value > *range->high) {
             steps[draw] = (value - *range->high).value() / step_at(range->high->value());
         } else if (range->low && value < *range->low) {
