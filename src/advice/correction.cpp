@@ -14,7 +14,7 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t most_corrections = 2;
-constexpr int bisections = 12;
+constexpr int bisections = 9;
 
 /// The number that a finding is told by, where it is further out than the word.
 double number_of(const Finding& finding, const Beer& beer) {
