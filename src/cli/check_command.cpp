@@ -1,3 +1,5 @@
+#include <utility>
+
 #include "advice/check.hpp"
 #include "base/number.hpp"
 #include "cli/commands.hpp"
@@ -21,20 +23,21 @@ struct Bench {
 };
 
 Outcome<Bench> bench_for(const Call& call) {
-    const Outcome<Library> library = open_library_for(call);
+    Outcome<Library> library = open_library_for(call);
     if (!library) {
         return library.faults;
     }
-    const Outcome<IngredientTables> tables = library->ingredient_tables();
-    const Outcome<ScoreSheet> score_sheet = score_sheet_of(*library);
-    const Outcome<PhraseBook> phrases = phrases_of(*library);
+    Outcome<IngredientTables> tables = library->ingredient_tables();
+    Outcome<ScoreSheet> score_sheet = score_sheet_of(*library);
+    Outcome<PhraseBook> phrases = phrases_of(*library);
     if (!tables || !score_sheet || !phrases) {
         std::vector<Fault> faults = tables.faults;
         faults.insert(faults.end(), score_sheet.faults.begin(), score_sheet.faults.end());
         faults.insert(faults.end(), phrases.faults.begin(), phrases.faults.end());
         return faults;
     }
-    return Bench{*library, *tables, *score_sheet, *phrases};
+    return Bench{*std::move(library.value), *std::move(tables.value), *std::move(score_sheet.value),
+                 *std::move(phrases.value)};
 }
 
 /// The style that the call names, or else the one that the recipe declares.

@@ -32,10 +32,20 @@ class Estimate {
 
     /// Median, 10th and 90th percentile of the draws, each a value that was drawn.
     Interval80<Value> interval() const {
-        std::vector<Value> sorted = draws_;
-        std::sort(sorted.begin(), sorted.end());
+        std::vector<Value> partly_sorted = draws_;
+        const auto at = [&](std::size_t rank) {
+            return partly_sorted.begin() + static_cast<std::ptrdiff_t>(rank);
+        };
         const std::size_t tenth = count() / 10;
-        return {sorted[count() / 2], sorted[tenth], sorted[count() - 1 - tenth]};
+        const auto low = at(tenth);
+        const auto middle = at(count() / 2);
+        const auto high = at(count() - 1 - tenth);
+        std::nth_element(partly_sorted.begin(), middle, partly_sorted.end());
+        std::nth_element(partly_sorted.begin(), low, middle);
+        if (high > middle) {
+            std::nth_element(middle + 1, high, partly_sorted.end());
+        }
+        return {*middle, *low, *high};
     }
 
     Value median() const {
