@@ -179,11 +179,19 @@ std::vector<Lever> mash_temperature(const Recipe& recipe) {
         })};
 }
 
-std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer) {
+/// Carbonation within what is customary for the style, and never near what a common beer bottle bears at most
+/// (4 volumes, common practice).
+std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer, const Style& style) {
     const double from = in(beer.carbonation.median(), volume_of_co2);
+    if (!style.custom.carbonation) {
+        return {};
+    }
+    constexpr double most = 3.8;
+    const double low = std::min(in(style.custom.carbonation->low, volume_of_co2), most);
+    const double high = std::min(in(style.custom.carbonation->high, volume_of_co2), most);
     const auto volumes_at = [](double setting) { return rounded(setting, 1); };
     return {lever_on(
-        recipe, {0.8, 4.0},
+        recipe, {low, high},
         [volumes_at](Recipe& changed, double setting) {
             changed.measured.carbonation.reset();
             changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, Carbonation()};
@@ -240,7 +248,7 @@ std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, cons
     }
     if (is_any_of(attribute, {"body", "finish", "sweetness"})) {
         std::vector<Lever> levers = mash_temperature(recipe);
-        const std::vector<Lever> gas = carbonation(recipe, beer);
+        const std::vector<Lever> gas = carbonation(recipe, beer, style);
         levers.insert(levers.end(), gas.begin(), gas.end());
         return levers;
     }
@@ -248,7 +256,7 @@ std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, cons
         return strength(recipe);
     }
     if (is_any_of(attribute, {"carbonation", "head_size", "head_retention", "creaminess"})) {
-        return carbonation(recipe, beer);
+        return carbonation(recipe, beer, style);
     }
     if (is_any_of(attribute, {"ester", "phenol"})) {
         return fermentation_temperature(recipe);
