@@ -17,7 +17,6 @@ namespace {
 /// All that checks of one call have in common.
 struct Bench {
     Library library;
-    IngredientTables tables;
     ScoreSheet score_sheet;
     PhraseBook phrases;
 };
@@ -27,17 +26,14 @@ Outcome<Bench> bench_for(const Call& call) {
     if (!library) {
         return library.faults;
     }
-    Outcome<IngredientTables> tables = library->ingredient_tables();
     Outcome<ScoreSheet> score_sheet = score_sheet_of(*library);
     Outcome<PhraseBook> phrases = phrases_of(*library);
-    if (!tables || !score_sheet || !phrases) {
-        std::vector<Fault> faults = tables.faults;
-        faults.insert(faults.end(), score_sheet.faults.begin(), score_sheet.faults.end());
+    if (!score_sheet || !phrases) {
+        std::vector<Fault> faults = score_sheet.faults;
         faults.insert(faults.end(), phrases.faults.begin(), phrases.faults.end());
         return faults;
     }
-    return Bench{*std::move(library.value), *std::move(tables.value), *std::move(score_sheet.value),
-                 *std::move(phrases.value)};
+    return Bench{*std::move(library.value), *std::move(score_sheet.value), *std::move(phrases.value)};
 }
 
 /// The style that the call names, or else the one that the recipe declares.
@@ -92,7 +88,7 @@ ExitStatus check_command(const Call& call) {
         return report_faults(call, bench.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, bench->tables);
+        const Outcome<Recipe> recipe = recipe_named(word, bench->library.ingredients());
         return recipe ? report_of(*recipe, call, *bench) : Outcome<Report>(recipe.faults);
     });
 }

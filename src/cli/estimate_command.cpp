@@ -30,13 +30,9 @@ ExitStatus estimate_command(const Call& call) {
     if (!library) {
         return report_faults(call, library.faults);
     }
-    const Outcome<IngredientTables> tables = library->ingredient_tables();
-    if (!tables) {
-        return report_faults(call, tables.faults);
-    }
     const TextStyle style = text_style_for(call);
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, *tables);
+        const Outcome<Recipe> recipe = recipe_named(word, library->ingredients());
         return recipe ? Outcome<Report>(report_of(*recipe, call.format, style))
                       : Outcome<Report>(recipe.faults);
     });

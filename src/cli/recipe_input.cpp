@@ -5,11 +5,11 @@
 
 namespace entrywise {
 
-Outcome<Recipe> recipe_named(const std::string& word, const IngredientTables& tables) {
+Outcome<Recipe> recipe_named(const std::string& word, const KnownIngredients& known) {
     if (word == "-" && input_is_typed()) {
         tell("Reading a recipe from standard input; Ctrl-D on a line of its own ends it.\n");
     }
-    return read_recipe(word, tables);
+    return read_recipe(word, known);
 }
 
 }  // namespace entrywise

@@ -211,6 +211,15 @@ Outcome<std::vector<Ingredient>> read_table(const Node& document, const std::str
     return ingredients;
 }
 
+template <class Ingredient>
+Outcome<Ingredient> read_entry(const Node& entry, const std::string& file,
+                               Ingredient (*read)(const Node& node, FaultLog& faults)) {
+    FaultLog faults(file);
+    Ingredient ingredient = read(entry, faults);
+    return faults.empty() ? Outcome<Ingredient>(std::move(ingredient))
+                          : Outcome<Ingredient>(faults.in_order());
+}
+
 }  // namespace
 
 Outcome<std::vector<Fermentable>> read_fermentables(const Node& document, const std::string& file) {
@@ -223,6 +232,18 @@ Outcome<std::vector<Hop>> read_hops(const Node& document, const std::string& fil
 
 Outcome<std::vector<YeastClass>> read_yeasts(const Node& document, const std::string& file) {
     return read_table<YeastClass>(document, file, "yeast", "yeasts", read_yeast);
+}
+
+Outcome<Fermentable> read_fermentable(const Node& entry, const std::string& file) {
+    return read_entry<Fermentable>(entry, file, read_fermentable);
+}
+
+Outcome<Hop> read_hop(const Node& entry, const std::string& file) {
+    return read_entry<Hop>(entry, file, read_hop);
+}
+
+Outcome<YeastClass> read_yeast(const Node& entry, const std::string& file) {
+    return read_entry<YeastClass>(entry, file, read_yeast);
 }
 
 }  // namespace entrywise

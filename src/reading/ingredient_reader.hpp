@@ -15,4 +15,9 @@ Outcome<std::vector<Fermentable>> read_fermentables(const Node& document, const 
 Outcome<std::vector<Hop>> read_hops(const Node& document, const std::string& file);
 Outcome<std::vector<YeastClass>> read_yeasts(const Node& document, const std::string& file);
 
+/// One entry of such a file.
+Outcome<Fermentable> read_fermentable(const Node& entry, const std::string& file);
+Outcome<Hop> read_hop(const Node& entry, const std::string& file);
+Outcome<YeastClass> read_yeast(const Node& entry, const std::string& file);
+
 }  // namespace entrywise

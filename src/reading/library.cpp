@@ -3,13 +3,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <iterator>
 #include <tuple>
 #include <utility>
 
 #include "base/nearest_word.hpp"
 #include "base/text.hpp"
-#include "reading/ingredient_reader.hpp"
 #include "reading/packed_document.hpp"
 #include "reading/style_reader.hpp"
 
@@ -48,36 +46,6 @@ bool comes_before(const StyleName& left, const StyleName& right) {
     return key(left) < key(right);
 }
 
-template <class Value>
-void append(std::vector<Value>& all, const std::vector<Value>& more) {
-    all.insert(all.end(), more.begin(), more.end());
-}
-
-/// Puts the entries of an outside file before those known, and takes out the ones that they replace.
-template <class Ingredient>
-std::vector<Fault> put_first(const Outcome<std::vector<Ingredient>>& outside,
-                             std::vector<Ingredient>& known) {
-    if (!outside) {
-        return outside.faults;
-    }
-    std::vector<Ingredient> merged = *outside;
-    std::copy_if(known.begin(), known.end(), std::back_inserter(merged), [&](const Ingredient& ingredient) {
-        return std::none_of(outside->begin(), outside->end(), [&](const Ingredient& replacing) {
-            return lowered(replacing.name) == lowered(ingredient.name);
-        });
-    });
-    known = std::move(merged);
-    return {};
-}
-
-template <class Ingredient>
-void take(Outcome<std::vector<Ingredient>> read, std::vector<Ingredient>& table, std::vector<Fault>& faults) {
-    append(faults, read.faults);
-    if (read) {
-        table = std::move(*read.value);
-    }
-}
-
 }  // namespace
 
 std::string Library::file_of(const std::string& path) const {
@@ -100,47 +68,6 @@ Outcome<Node> Library::document(const std::string& path) const {
         return fault;
     }
     return std::move(*node);
-}
-
-std::vector<Fault> Library::add_ingredients(const std::string& file, IngredientTables& tables) const {
-    const auto read = outside_.read(file);
-    if (!read) {
-        return read.faults;
-    }
-    const Node* format = value_of(*read, "format");
-    const std::string kind = format == nullptr ? "" : format->text;
-    if (kind.starts_with("entrywise/hops/")) {
-        return put_first(read_hops(*read, file), tables.hops);
-    }
-    if (kind.starts_with("entrywise/yeast/")) {
-        return put_first(read_yeasts(*read, file), tables.yeasts);
-    }
-    return put_first(read_fermentables(*read, file), tables.fermentables);
-}
-
-Outcome<IngredientTables> Library::ingredient_tables() const {
-    const std::string fermentables = "recipes/ingredients/fermentables.yaml";
-    const std::string hops = "recipes/ingredients/hops.yaml";
-    const std::string yeasts = "recipes/ingredients/yeast.yaml";
-    IngredientTables tables;
-    std::vector<Fault> faults;
-    const auto read = [&](const std::string& path, auto reader, auto& table) {
-        const auto found = document(path);
-        append(faults, found.faults);
-        if (found) {
-            take(reader(*found, path), table, faults);
-        }
-    };
-    read(fermentables, read_fermentables, tables.fermentables);
-    read(hops, read_hops, tables.hops);
-    read(yeasts, read_yeasts, tables.yeasts);
-    for (const std::string& file : outside_.ingredient_files) {
-        append(faults, add_ingredients(file, tables));
-    }
-    if (!faults.empty()) {
-        return faults;
-    }
-    return tables;
 }
 
 std::vector<StyleName> Library::all_style_names() const {

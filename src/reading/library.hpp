@@ -9,6 +9,7 @@
 
 #include "base/fault.hpp"
 #include "reading/embedded.hpp"
+#include "reading/known_ingredients.hpp"
 #include "reading/node.hpp"
 #include "recipe/ingredients.hpp"
 #include "recipe/recipe.hpp"
@@ -16,24 +17,24 @@
 
 namespace entrywise {
 
-/// Data files from outside that go before those built in, and how to read one.
+/// What comes from outside and goes before what is built in.
 struct OutsideFiles {
     std::map<std::string, std::string> file_of;  ///< path in the project's terms -> file to read
-    std::vector<std::string>
-        ingredient_files;  ///< their entries are added to the tables, or replace those of the same name
-    Outcome<Node> (*read)(const std::string& file) = nullptr;  ///< needed where there is any file
+    Outcome<Node> (*read)(const std::string& file) = nullptr;  ///< needed where there is any such file
+    IngredientTables ingredients;                              ///< before those built in
 };
 
-/// Everything that the program knows: styles by guide and code, ingredient tables, and the other data files.
-/// Only what is asked for is unpacked, each time it is asked for; nothing is kept.
+/// Everything that the program knows: styles by guide and code, ingredients by name, and the other data
+/// files. Only what is asked for is unpacked, each time it is asked for; nothing is kept.
 class Library {
   public:
     explicit Library(std::span<const EmbeddedDocument> embedded, OutsideFiles outside = {})
-        : embedded_(embedded), outside_(std::move(outside)) {}
+        : embedded_(embedded),
+          outside_(std::move(outside)),
+          ingredients_(embedded, std::move(outside_.ingredients)) {}
 
-    /// The tables built in, with the entries of outside files before them, so that a name or alias means the
-    /// outside entry first.
-    Outcome<IngredientTables> ingredient_tables() const;
+    /// The ingredients, those from outside before those built in.
+    const KnownIngredients& ingredients() const { return ingredients_; }
 
     /// The style of that name, case aside. A guide or code that is not known is a fault with the nearest code
     /// or, where the text is rather a style's name, the code of that style.
@@ -53,10 +54,10 @@ class Library {
     std::vector<StyleName> all_style_names() const;
     std::optional<StyleName> known_style(const StyleName& name) const;
     Fault unknown_style(const StyleName& name) const;
-    std::vector<Fault> add_ingredients(const std::string& file, IngredientTables& tables) const;
 
     std::span<const EmbeddedDocument> embedded_;
     OutsideFiles outside_;
+    KnownIngredients ingredients_;
 };
 
 }  // namespace entrywise

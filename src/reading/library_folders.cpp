@@ -8,7 +8,9 @@
 #include <utility>
 #include <vector>
 
+#include "base/text.hpp"
 #include "reading/document_file.hpp"
+#include "reading/ingredient_reader.hpp"
 
 namespace entrywise {
 
@@ -70,15 +72,49 @@ std::vector<Fault> add_styles(const fs::path& folder, OutsideFiles& outside) {
     return {};
 }
 
-std::vector<Fault> add_ingredients(const fs::path& folder, OutsideFiles& outside) {
-    const auto listing = listed_folder(folder);
-    if (!listing) {
-        return listing.faults;
+/// Puts the entries of a file before those known, and takes out the ones that they replace.
+template <class Ingredient>
+std::vector<Fault> put_first(Outcome<std::vector<Ingredient>> read, std::vector<Ingredient>& known) {
+    if (!read) {
+        return read.faults;
     }
-    for (const fs::path& file : listing->files) {
-        outside.ingredient_files.push_back(file.string());
+    std::vector<Ingredient> merged = *std::move(read.value);
+    for (Ingredient& ingredient : known) {
+        const bool is_replaced = std::any_of(merged.begin(), merged.end(), [&](const Ingredient& replacing) {
+            return lowered(replacing.name) == lowered(ingredient.name);
+        });
+        if (!is_replaced) {
+            merged.push_back(std::move(ingredient));
+        }
     }
+    known = std::move(merged);
     return {};
+}
+
+std::vector<Fault> add_ingredient_file(const std::string& file, IngredientTables& tables) {
+    const auto document = read_document_file(file);
+    if (!document) {
+        return document.faults;
+    }
+    const Node* format = value_of(*document, "format");
+    const std::string kind = format == nullptr ? "" : format->text;
+    if (kind.starts_with("entrywise/hops/")) {
+        return put_first(read_hops(*document, file), tables.hops);
+    }
+    if (kind.starts_with("entrywise/yeast/")) {
+        return put_first(read_yeasts(*document, file), tables.yeasts);
+    }
+    return put_first(read_fermentables(*document, file), tables.fermentables);
+}
+
+std::vector<Fault> add_ingredients(const fs::path& folder, IngredientTables& tables) {
+    const auto listing = listed_folder(folder);
+    std::vector<Fault> faults = listing.faults;
+    for (const fs::path& file : listing ? listing->files : std::vector<fs::path>()) {
+        const auto more = add_ingredient_file(file.string(), tables);
+        faults.insert(faults.end(), more.begin(), more.end());
+    }
+    return faults;
 }
 
 }  // namespace
@@ -91,7 +127,7 @@ Outcome<Library> open_library(std::span<const EmbeddedDocument> embedded, const 
         faults = add_styles(*folders.styles, outside);
     }
     if (folders.ingredients) {
-        const auto more = add_ingredients(*folders.ingredients, outside);
+        const auto more = add_ingredients(*folders.ingredients, outside.ingredients);
         faults.insert(faults.end(), more.begin(), more.end());
     }
     if (!faults.empty()) {

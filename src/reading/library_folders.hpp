@@ -15,8 +15,8 @@ struct LibraryFolders {
     std::optional<std::string> ingredients;  ///< ingredient files of any name
 };
 
-/// The library with these folders before what is built in. The folders are listed here and their files read
-/// when they are asked for; a folder that cannot be listed is a fault.
+/// The library with these folders before what is built in. A folder that cannot be listed is a fault, and so
+/// is whatever is wrong with an ingredient file; styles are read when they are asked for.
 Outcome<Library> open_library(std::span<const EmbeddedDocument> embedded, const LibraryFolders& folders);
 
 }  // namespace entrywise

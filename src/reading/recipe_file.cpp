@@ -5,12 +5,12 @@
 
 namespace entrywise {
 
-Outcome<Recipe> read_recipe(const std::string& path, const IngredientTables& tables) {
+Outcome<Recipe> read_recipe(const std::string& path, const KnownIngredients& known) {
     const auto document = read_document_file(path);
     if (!document) {
         return document.faults;
     }
-    return read_recipe(*document, tables, shown_path(path));
+    return read_recipe(*document, known, shown_path(path));
 }
 
 }  // namespace entrywise

@@ -6,7 +6,6 @@
 #include <optional>
 #include <utility>
 
-#include "base/nearest_word.hpp"
 #include "reading/ingredient_fields.hpp"
 
 namespace entrywise {
@@ -93,23 +92,11 @@ bool state(const std::optional<Uncertain<Quantity>>& stated, Uncertain<Quantity>
     return stated.has_value();
 }
 
-/// Every name by which the tables know an ingredient, for the offer of the nearest.
-template <class Ingredient>
-std::vector<std::string> known_names(const std::vector<Ingredient>& ingredients) {
-    std::vector<std::string> names;
-    for (const Ingredient& ingredient : ingredients) {
-        names.push_back(ingredient.name);
-        names.insert(names.end(), ingredient.aliases.begin(), ingredient.aliases.end());
-    }
-    return names;
-}
-
-template <class Ingredient>
-void refuse_unknown(const Node& name, const std::vector<Ingredient>& ingredients, std::string expected,
-                    std::string remedy, FaultLog& faults) {
+void refuse_unknown(const Node& name, std::string nearest, std::string expected, std::string remedy,
+                    FaultLog& faults) {
     faults.add(name.position, {.found = shown(name),
                                .expected = std::move(expected),
-                               .nearest = nearest_word(name.text, known_names(ingredients)),
+                               .nearest = std::move(nearest),
                                .remedy = std::move(remedy)});
 }
 
@@ -151,7 +138,7 @@ std::optional<Uncertain<Share>> read_extract(Fields& fields, bool extract_is_the
     return extract ? extract : content;
 }
 
-void read_fermentable(Fields& fields, const IngredientTables& tables, Fermentable& fermentable) {
+void read_fermentable(Fields& fields, const KnownIngredients& known, Fermentable& fermentable) {
     const auto [name, kind_if_unknown] = find_name(fields);
     if (name == nullptr) {
         if (fields.is_map()) {
@@ -163,8 +150,8 @@ void read_fermentable(Fields& fields, const IngredientTables& tables, Fermentabl
     }
     const bool extract_is_the_name = name == fields.find("extract");
     const auto text = ReadAs<std::string>::from(*name, fields.faults());
-    const Fermentable* known = text ? find_fermentable(tables, *text) : nullptr;
-    fermentable = known != nullptr ? *known : unknown_fermentable(kind_if_unknown);
+    const auto entry = text ? known.fermentable(*text) : std::nullopt;
+    fermentable = entry ? *entry : unknown_fermentable(kind_if_unknown);
     const bool extract_given = fields.find(extract_is_the_name ? "sugar_content" : "extract") != nullptr ||
                                fields.find("sugar_content") != nullptr;
     const bool color_given = fields.find("color") != nullptr;
@@ -172,10 +159,10 @@ void read_fermentable(Fields& fields, const IngredientTables& tables, Fermentabl
     state(fields.optional<Uncertain<MaltColor>>("color"), fermentable.color);
     state(fields.optional<Uncertain<Share>>("moisture"), fermentable.moisture);
     state(fields.optional<Uncertain<Attenuation>>("fermentability"), fermentable.fermentability);
-    if (text && known == nullptr) {
+    if (text && !entry) {
         fermentable.name = *text;
         if (!extract_given || !color_given) {
-            refuse_unknown(*name, tables.fermentables,
+            refuse_unknown(*name, known.nearest_fermentable(*text),
                            "a known malt, sugar or extract, or its extract and color beside it",
                            fmt::format("Write the known name, or add {}: a share such as '{}' and a color "
                                        "such as 'color: 10 EBC'.",
@@ -186,22 +173,22 @@ void read_fermentable(Fields& fields, const IngredientTables& tables, Fermentabl
     }
 }
 
-void read_hop(Fields& fields, const IngredientTables& tables, HopAddition& addition) {
+void read_hop(Fields& fields, const KnownIngredients& known, HopAddition& addition) {
     const Node* name = fields.need("hop");
     const auto text = name == nullptr ? std::nullopt : ReadAs<std::string>::from(*name, fields.faults());
-    const Hop* known = text ? find_hop(tables, *text) : nullptr;
+    const auto entry = text ? known.hop(*text) : std::nullopt;
     Hop& hop = addition.hop;
-    hop = known != nullptr ? *known : unknown_hop();
+    hop = entry ? *entry : unknown_hop();
     addition.alpha_is_stated =
         state(read_acids(fields, "alpha", addition.form == HopForm::extract), hop.alpha);
     state(read_acids(fields, "beta", addition.form == HopForm::extract), hop.beta);
     state(fields.optional<Uncertain<OilContent>>("oil"), hop.oil);
     state(fields.optional<Uncertain<Share>>("storage_loss"), hop.storage_loss);
     hop.family = read_hop_family(fields).value_or(hop.family);
-    if (text && known == nullptr) {
+    if (text && !entry) {
         hop.name = *text;
         if (fields.find("alpha") == nullptr) {
-            refuse_unknown(*name, tables.hops, "a known hop, or its alpha acids beside it",
+            refuse_unknown(*name, known.nearest_hop(*text), "a known hop, or its alpha acids beside it",
                            "Write the known name, or add alpha acids such as 'alpha: 5.5 %'.",
                            fields.faults());
         }
@@ -210,23 +197,23 @@ void read_hop(Fields& fields, const IngredientTables& tables, HopAddition& addit
 
 }  // namespace
 
-GristAddition read_grist_addition(const Node& node, const IngredientTables& tables, FaultLog& faults) {
+GristAddition read_grist_addition(const Node& node, const KnownIngredients& known, FaultLog& faults) {
     Fields fields(node, "a grist item", faults);
     GristAddition addition;
     addition.position = node.position;
-    read_fermentable(fields, tables, addition.fermentable);
+    read_fermentable(fields, known, addition.fermentable);
     addition.mass = fields.required_amount<Mass>("mass");
     addition.use = fields.optional_word<GristUse>("add", grist_uses).value_or(GristUse::mash);
     fields.refuse_others();
     return addition;
 }
 
-HopAddition read_hop_addition(const Node& node, const IngredientTables& tables, FaultLog& faults) {
+HopAddition read_hop_addition(const Node& node, const KnownIngredients& known, FaultLog& faults) {
     Fields fields(node, "a hop addition", faults);
     HopAddition addition;
     addition.position = node.position;
     addition.form = fields.optional_word<HopForm>("form", hop_forms).value_or(HopForm::pellet);
-    read_hop(fields, tables, addition);
+    read_hop(fields, known, addition);
     addition.mass = fields.required_amount<Mass>("mass");
     fields.need("add");
     addition.use = fields.optional_word<HopUse>("add", hop_uses).value_or(HopUse::boil);
@@ -236,24 +223,24 @@ HopAddition read_hop_addition(const Node& node, const IngredientTables& tables, 
     return addition;
 }
 
-YeastAddition read_yeast_addition(const Node& node, const IngredientTables& tables, FaultLog& faults) {
+YeastAddition read_yeast_addition(const Node& node, const KnownIngredients& known, FaultLog& faults) {
     Fields fields(node, "a yeast", faults);
     YeastAddition addition;
     addition.position = node.position;
     const Node* name = fields.need("class");
     const auto text = name == nullptr ? std::nullopt : ReadAs<std::string>::from(*name, faults);
-    const YeastClass* known = text ? find_yeast(tables, *text) : nullptr;
-    addition.yeast = known != nullptr ? *known : unknown_yeast();
+    const auto entry = text ? known.yeast(*text) : std::nullopt;
+    addition.yeast = entry ? *entry : unknown_yeast();
     addition.attenuation_is_stated =
         state(fields.optional<Uncertain<Attenuation>>("attenuation"), addition.yeast.attenuation);
     addition.yeast.alcohol_limit =
         fields.optional<AlcoholByVolume>("alcohol_limit").value_or(addition.yeast.alcohol_limit);
     fields.refuse_others();
-    if (text && known == nullptr) {
+    if (text && !entry) {
         addition.yeast.name = *text;
         if (fields.find("attenuation") == nullptr) {
             refuse_unknown(
-                *name, tables.yeasts, "a known yeast class, or its attenuation beside it",
+                *name, known.nearest_yeast(*text), "a known yeast class, or its attenuation beside it",
                 "Write the known name, or add the apparent attenuation such as 'attenuation: 76 %'.", faults);
         }
     }

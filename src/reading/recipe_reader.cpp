@@ -139,8 +139,8 @@ ExtraAddition read_extra(const Node& node, FaultLog& faults) {
     return extra;
 }
 
-std::vector<YeastAddition> read_yeasts(const Node* node, const IngredientTables& tables, FaultLog& faults) {
-    const auto read = [&](const Node& item) { return read_yeast_addition(item, tables, faults); };
+std::vector<YeastAddition> read_yeasts(const Node* node, const KnownIngredients& known, FaultLog& faults) {
+    const auto read = [&](const Node& item) { return read_yeast_addition(item, known, faults); };
     if (node != nullptr && node->kind != NodeKind::list) {
         return {read(*node)};
     }
@@ -186,20 +186,20 @@ Measured read_measured(Fields& parent) {
     return measured;
 }
 
-void read_ingredients(Fields& fields, const IngredientTables& tables, Recipe& recipe) {
+void read_ingredients(Fields& fields, const KnownIngredients& known, Recipe& recipe) {
     FaultLog& faults = fields.faults();
     const Node* grist = fields.need("grist");
     recipe.grist = read_list(grist, "a list of malts, sugars and extracts", faults,
-                             [&](const Node& item) { return read_grist_addition(item, tables, faults); });
+                             [&](const Node& item) { return read_grist_addition(item, known, faults); });
     if (grist != nullptr && grist->kind == NodeKind::list && grist->items.empty()) {
         faults.add(grist->position,
                    {.found = "an empty grist", .expected = "at least one malt, sugar or extract"});
     }
     recipe.hops = read_list(fields.find("hops"), "a list of hop additions", faults,
-                            [&](const Node& item) { return read_hop_addition(item, tables, faults); });
+                            [&](const Node& item) { return read_hop_addition(item, known, faults); });
     recipe.extras = read_list(fields.find("extras"), "a list of extras", faults,
                               [&](const Node& item) { return read_extra(item, faults); });
-    recipe.yeasts = read_yeasts(fields.find("yeast"), tables, faults);
+    recipe.yeasts = read_yeasts(fields.find("yeast"), known, faults);
 }
 
 /// Whether the gravities measured are those of one beer: a beer is never denser than its wort.
@@ -215,7 +215,7 @@ void check_gravities(Fields& fields, const Measured& measured) {
 
 }  // namespace
 
-Outcome<Recipe> read_recipe(const Node& document, const IngredientTables& tables, const std::string& file) {
+Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known, const std::string& file) {
     FaultLog faults(file);
     Fields fields(document, "a recipe", faults);
     if (!check_format(fields, "recipe")) {
@@ -231,7 +231,7 @@ Outcome<Recipe> read_recipe(const Node& document, const IngredientTables& tables
     recipe.boil = read_boil(fields);
     recipe.efficiency = fields.optional_amount<Uncertain<Share>>("efficiency");
     const Node* mash = fields.find("mash");
-    read_ingredients(fields, tables, recipe);
+    read_ingredients(fields, known, recipe);
     read_mash(mash, recipe, faults);
     read_fermentation(fields, recipe);
     recipe.conditioning = read_conditioning(fields);

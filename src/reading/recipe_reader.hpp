@@ -3,8 +3,8 @@
 #include <string>
 
 #include "base/fault.hpp"
+#include "reading/known_ingredients.hpp"
 #include "reading/node.hpp"
-#include "recipe/ingredients.hpp"
 #include "recipe/recipe.hpp"
 
 namespace entrywise {
@@ -14,6 +14,6 @@ namespace entrywise {
 /// proportion, one with a spread brings its own. An ingredient that the tables lack is taken as the recipe
 /// describes it if that is enough for an estimate: extract and color of a malt or sugar, alpha acids of a
 /// hop, attenuation of a yeast.
-Outcome<Recipe> read_recipe(const Node& document, const IngredientTables& tables, const std::string& file);
+Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known, const std::string& file);
 
 }  // namespace entrywise

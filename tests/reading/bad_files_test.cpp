@@ -196,20 +196,14 @@ const std::vector<BadFile> bad_files{
 
 const std::filesystem::path folder = std::filesystem::path(ENTRYWISE_SOURCE_DIR) / "tests/data/bad";
 
-IngredientTables tables() {
-    const auto read = Library(embedded_documents()).ingredient_tables();
-    REQUIRE(read);
-    return *read;
-}
-
 }  // namespace
 
 TEST_CASE("each bad file is refused with its whole message") {
-    const IngredientTables known = tables();
+    const Library library(embedded_documents());
     for (const BadFile& bad : bad_files) {
         CAPTURE(bad.name);
         const std::string path = (folder / (bad.name + ".yaml")).string();
-        const auto recipe = read_recipe(path, known);
+        const auto recipe = read_recipe(path, library.ingredients());
         CHECK_FALSE(recipe);
         REQUIRE(recipe.faults.size() == bad.lines.size());
         for (std::size_t index = 0; index < bad.lines.size(); ++index) {

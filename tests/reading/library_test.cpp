@@ -137,20 +137,25 @@ TEST_CASE("a code is found in any case, and an unknown one gets the nearest") {
     CHECK(library.style({"..", "../x"}).faults.size() == 1);
 }
 
-TEST_CASE("the tables are complete, and each name means one ingredient") {
-    const auto tables = library.ingredient_tables();
-    REQUIRE(tables);
-    CHECK(tables->fermentables.size() > 80);
-    CHECK(tables->hops.size() > 100);
-    CHECK(tables->yeasts.size() > 20);
-    const Fermentable* pale = find_fermentable(*tables, "Maris Otter");
-    REQUIRE(pale != nullptr);
+TEST_CASE("an ingredient is known by its name and by its aliases") {
+    const KnownIngredients& known = library.ingredients();
+    const auto pale = known.fermentable(" Maris Otter ");
+    REQUIRE(pale);
     CHECK(pale->name == "pale ale malt");
     // Definition of the scale: pale ale malt is the reference of what gives malt flavor.
     CHECK(pale->gives.malt == 1.0);
-    CHECK(find_yeast(*tables, "bavarian wheat")->phenolic);
+    CHECK(known.yeast("bavarian wheat")->phenolic);
     // Common practice: refined sugar is dry and all extract.
-    CHECK(within(find_fermentable(*tables, "sucrose")->extract.middle / percent, 100.0, 1e-9));
+    CHECK(within(known.fermentable("sucrose")->extract.middle / percent, 100.0, 1e-9));
+    CHECK_FALSE(known.hop("pale ale malt"));
+    CHECK_FALSE(known.fermentable("pale"));
+    CHECK_FALSE(known.yeast(""));
+}
+
+TEST_CASE("an unknown ingredient gets the nearest name as its entry writes it") {
+    CHECK(library.ingredients().nearest_hop("casacde") == "Cascade");
+    CHECK(library.ingredients().nearest_fermentable("mariss otter") == "maris otter");
+    CHECK(library.ingredients().nearest_yeast("xyzzy").empty());
 }
 
 TEST_CASE("other data files are read by their path") {
@@ -215,12 +220,20 @@ TEST_CASE("a folder of ingredients adds entries and replaces those of the same n
         "storage_loss: 50 %, source: our lot}\n"
         "  - {name: Garden Wall, family: english, purpose: aroma, alpha: 4 %, beta: 5 %, oil: 1 mL/100g, "
         "storage_loss: 50 %, source: our lot}\n");
-    const auto before = library.ingredient_tables();
-    const auto after = opened({.styles = {}, .ingredients = folder.string()}).ingredient_tables();
-    REQUIRE(after);
-    CHECK(after->hops.size() == before->hops.size() + 1);
-    CHECK(within(find_hop(*after, "cascade")->alpha.middle / percent, 9.0, 1e-9));
-    CHECK(find_hop(*after, "Garden Wall") != nullptr);
+    const Library both = opened({.styles = {}, .ingredients = folder.string()});
+    const KnownIngredients& known = both.ingredients();
+    CHECK(within(known.hop("cascade")->alpha.middle / percent, 9.0, 1e-9));
+    CHECK(within(known.hop("US Cascade")->alpha.middle / percent, 9.0, 1e-9));
+    CHECK(known.hop("garden wall")->name == "Garden Wall");
+    CHECK(known.hop("Citra")->name == library.ingredients().hop("Citra")->name);
+    CHECK(known.nearest_hop("gardn wall") == "Garden Wall");
+}
+
+TEST_CASE("a fault in an ingredient file of a folder is told when the folder is opened") {
+    const TemporaryFolder folder("bad-ingredients");
+    const std::string file = folder.write("ours.yaml", "format: entrywise/hops/2\n");
+    const auto found = open_library(embedded_documents(), {.styles = {}, .ingredients = folder.string()});
+    CHECK(only_line(found.faults).starts_with(file + ":1:9: "));
 }
 
 TEST_CASE("a folder that is not there is a fault") {

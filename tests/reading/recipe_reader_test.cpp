@@ -16,18 +16,11 @@ using entrywise::testing::within;
 
 namespace {
 
-const IngredientTables& tables() {
-    static const IngredientTables known = [] {
-        const auto read = Library(embedded_documents()).ingredient_tables();
-        REQUIRE(read);
-        return *read;
-    }();
-    return known;
-}
+const KnownIngredients known(embedded_documents(), {});
 
 Outcome<Recipe> recipe_of(const std::string& text) {
     const auto document = yaml_document(text, "recipe");
-    return document ? read_recipe(*document, tables(), "recipe") : Outcome<Recipe>(document.faults);
+    return document ? read_recipe(*document, known, "recipe") : Outcome<Recipe>(document.faults);
 }
 
 const std::string head = "format: entrywise/recipe/1\nname: Test\nvolume: 20 L\n";
@@ -118,8 +111,8 @@ TEST_CASE("every amount of a recipe comes out as it was written") {
 }
 
 TEST_CASE("a plain value keeps the table's spread in proportion, a spread of its own replaces it") {
-    const Hop* cascade = find_hop(tables(), "Cascade");
-    REQUIRE(cascade != nullptr);
+    const auto cascade = known.hop("Cascade");
+    REQUIRE(cascade);
     const double relative = cascade->alpha.half_width.value() / cascade->alpha.middle.value();
     const Recipe recipe = sound(head + grist +
                                 "hops:\n"
@@ -182,7 +175,7 @@ TEST_CASE("every recipe that comes with the program is sound") {
     for (const auto& entry : std::filesystem::directory_iterator(ENTRYWISE_SOURCE_DIR "/recipes")) {
         if (entry.path().extension() == ".yaml") {
             CAPTURE(entry.path().string());
-            CHECK(read_recipe(entry.path().string(), tables()).faults.empty());
+            CHECK(read_recipe(entry.path().string(), known).faults.empty());
             ++count;
         }
     }

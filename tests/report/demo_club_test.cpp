@@ -16,14 +16,12 @@ namespace {
 /// A demo beer held against the style it declares.
 Check checked(const std::string& name) {
     const Library library(embedded_documents());
-    const auto tables = library.ingredient_tables();
     const auto sheet = read_score_sheet(*library.document("styles/sheet.yaml"), "sheet.yaml");
     const auto phrases = read_phrases(*library.document("styles/phrases.yaml"), "phrases.yaml");
-    REQUIRE(tables);
     REQUIRE(sheet);
     REQUIRE(phrases);
     const auto recipe =
-        read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml", *tables);
+        read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml", library.ingredients());
     REQUIRE(recipe);
     REQUIRE(recipe->style);
     const auto style = library.style(*recipe->style);

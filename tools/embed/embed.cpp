@@ -1,17 +1,20 @@
 // Writes data files into the source text of the program: reads each, refuses it with located faults if it is
-// not sound, and writes its document in packed form. Use: embed OUTPUT ROOT FILE...   where each FILE lies
-// below ROOT and is known to the program by its path from there.
+// not sound, and writes its document in packed form, that of an ingredient file entry by entry. Use: embed
+// OUTPUT ROOT FILE...   where each FILE lies below ROOT and is known to the program by its path from there.
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cstdio>
 #include <filesystem>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/file.hpp"
+#include "base/text.hpp"
 #include "reading/document_file.hpp"
 #include "reading/fault_log.hpp"
 #include "reading/ingredient_reader.hpp"
@@ -26,6 +29,43 @@ struct Packed {
     std::string path;
     std::string bytes;
 };
+
+/// The names that an entry of an ingredient file goes by.
+std::vector<std::string> names_of(const Node& entry) {
+    std::vector<std::string> names;
+    for (const char* key : {"name", "class"}) {
+        if (const Node* name = value_of(entry, key)) {
+            names.push_back(lowered(name->text));
+        }
+    }
+    if (const Node* aliases = value_of(entry, "aliases")) {
+        for (const Node& alias : aliases->items) {
+            names.push_back(lowered(alias.text));
+        }
+    }
+    return names;
+}
+
+/// A data file as one document, an ingredient file as one for each name in it.
+std::vector<Packed> packed_file(const Node& document, const std::string& path) {
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 3> kinds{
+        {{"fermentables", "fermentable"}, {"hops", "hop"}, {"yeasts", "yeast"}}};
+    for (const auto& [list, kind] : kinds) {
+        const Node* entries = value_of(document, list);
+        if (entries == nullptr) {
+            continue;
+        }
+        std::vector<Packed> documents;
+        for (const Node& entry : entries->items) {
+            const std::string bytes = packed(entry);
+            for (const std::string& name : names_of(entry)) {
+                documents.push_back({fmt::format("ingredients/{}/{}", kind, name), bytes});
+            }
+        }
+        return documents;
+    }
+    return {{path, packed(document)}};
+}
 
 /// What is wrong with a document of a kind that has a reader; other kinds are checked where they are used.
 std::vector<Fault> faults_in(const Node& document, const std::filesystem::path& file) {
@@ -111,7 +151,8 @@ int main(int argument_count, char** arguments) {
         sound = sound && read;
         if (read) {
             const auto path = std::filesystem::path(words[index]).lexically_relative(words[1]);
-            documents.push_back({path.generic_string(), packed(*document)});
+            const auto more = packed_file(*document, path.generic_string());
+            documents.insert(documents.end(), more.begin(), more.end());
         }
     }
     if (!sound) {

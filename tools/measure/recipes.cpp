@@ -71,15 +71,13 @@ struct Mean {
 class Measurement {
   public:
     explicit Measurement(const Library& library) : library_(library) {
-        const auto tables = library.ingredient_tables();
         const auto document = library.document("styles/sheet.yaml");
         const auto score_sheet = read_score_sheet(*document, "styles/sheet.yaml");
-        tables_ = *tables;
         score_sheet_ = *score_sheet;
     }
 
     void take(const std::string& folder, const RealRecipe& entry) {
-        const auto read = read_recipe(folder + "/" + entry.id + ".yaml", tables_);
+        const auto read = read_recipe(folder + "/" + entry.id + ".yaml", library_.ingredients());
         if (!read) {
             for (const Fault& fault : read.faults) {
                 fmt::print("{}\n", to_line(fault));
@@ -187,7 +185,6 @@ class Measurement {
     }
 
     const Library& library_;
-    IngredientTables tables_;
     ScoreSheet score_sheet_;
     std::map<std::string, Mean> bias_;
     std::vector<double> at_risk_;
