@@ -36,6 +36,6 @@ struct Check {
 
 /// Works a recipe out and holds it against a style.
 Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet,
-            const PhraseBook& phrases);
+            const Perception& perception, const PhraseBook& phrases);
 
 }  // namespace entrywise

@@ -24,14 +24,15 @@ double number_of(const Finding& finding, const Beer& beer) {
 
 /// The level of the finding's attribute, or the number that tells it, with every uncertain input at its
 /// middle.
-double middle_level(const Finding& finding, const Recipe& recipe) {
+double middle_level(const Finding& finding, const Recipe& recipe, const Perception& perception) {
     Deviates middle(1);
     const Beer beer = brew(recipe, middle);
     if (finding.told_by_number) {
         return number_of(finding, beer);
     }
     const auto attribute = attribute_named(finding.section, finding.attribute);
-    return attribute ? sense(beer, middle).level[*attribute].median() : in(beer.color.total.median(), srm);
+    return attribute ? sense(beer, perception, middle).level[*attribute].median()
+                     : in(beer.color.total.median(), srm);
 }
 
 /// The end of a range that a finding has passed; its level where the range is open there.
@@ -60,11 +61,12 @@ double wanted_level(const Finding& finding, const Style& style) {
 }
 
 /// The setting at which the level is as wanted, if it lies between the lever's ends.
-std::optional<double> setting_for(const Finding& finding, const Lever& lever, double wanted) {
+std::optional<double> setting_for(const Finding& finding, const Lever& lever, double wanted,
+                                  const Perception& perception) {
     double low = lever.lowest;
     double high = lever.highest;
-    const double at_low = middle_level(finding, lever.at(low));
-    const double at_high = middle_level(finding, lever.at(high));
+    const double at_low = middle_level(finding, lever.at(low), perception);
+    const double at_high = middle_level(finding, lever.at(high), perception);
     const bool rises = at_high > at_low;
     const bool reaches = std::min(at_low, at_high) <= wanted && wanted <= std::max(at_low, at_high);
     if (!reaches) {
@@ -72,7 +74,7 @@ std::optional<double> setting_for(const Finding& finding, const Lever& lever, do
     }
     for (int step = 0; step < bisections; ++step) {
         const double middle = 0.5 * (low + high);
-        const bool too_low = middle_level(finding, lever.at(middle)) < wanted;
+        const bool too_low = middle_level(finding, lever.at(middle), perception) < wanted;
         (too_low == rises ? low : high) = middle;
     }
     return 0.5 * (low + high);
@@ -89,10 +91,11 @@ std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
 }  // namespace
 
 std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
-                                        const Style& style, const PhraseBook& phrases) {
+                                        const Style& style, const Perception& perception,
+                                        const PhraseBook& phrases) {
     // The middle of the inputs is not quite the median of what comes out; the difference is carried over.
     const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
-    const double offset = middle_level(finding, recipe) - median;
+    const double offset = middle_level(finding, recipe, perception) - median;
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
@@ -101,7 +104,7 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
         if (other_way || corrections.size() == most_corrections) {
             break;
         }
-        if (const auto setting = setting_for(finding, lever, wanted)) {
+        if (const auto setting = setting_for(finding, lever, wanted, perception)) {
             corrections.push_back(lever.told(*setting));
         }
     }

@@ -6,6 +6,7 @@
 #include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
+#include "style/perception.hpp"
 #include "style/phrase.hpp"
 #include "style/style.hpp"
 
@@ -15,6 +16,7 @@ namespace entrywise {
 /// out through the whole model: grams, degrees, volumes. Where none reaches it, general advice in words. At
 /// most two.
 std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
-                                        const Style& style, const PhraseBook& phrases);
+                                        const Style& style, const Perception& perception,
+                                        const PhraseBook& phrases);
 
 }  // namespace entrywise

@@ -19,6 +19,7 @@ struct Bench {
     Library library;
     ScoreSheet score_sheet;
     PhraseBook phrases;
+    Perception perception;
 };
 
 Outcome<Bench> bench_for(const Call& call) {
@@ -28,12 +29,15 @@ Outcome<Bench> bench_for(const Call& call) {
     }
     Outcome<ScoreSheet> score_sheet = score_sheet_of(*library);
     Outcome<PhraseBook> phrases = phrases_of(*library);
-    if (!score_sheet || !phrases) {
+    Outcome<Perception> perception = perception_of(*library);
+    if (!score_sheet || !phrases || !perception) {
         std::vector<Fault> faults = score_sheet.faults;
         faults.insert(faults.end(), phrases.faults.begin(), phrases.faults.end());
+        faults.insert(faults.end(), perception.faults.begin(), perception.faults.end());
         return faults;
     }
-    return Bench{*std::move(library.value), *std::move(score_sheet.value), *std::move(phrases.value)};
+    return Bench{*std::move(library.value), *std::move(score_sheet.value), *std::move(phrases.value),
+                 *std::move(perception.value)};
 }
 
 /// The style that the call names, or else the one that the recipe declares.
@@ -69,7 +73,7 @@ Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Bench& b
     if (!style) {
         return style.faults;
     }
-    const Check checked = check(recipe, *style, bench.score_sheet, bench.phrases);
+    const Check checked = check(recipe, *style, bench.score_sheet, bench.perception, bench.phrases);
     Report report;
     report.status = status_of(checked.sheet, call);
     if (call.format == Format::json) {

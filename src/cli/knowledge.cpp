@@ -1,6 +1,7 @@
 #include "cli/knowledge.hpp"
 
 #include "reading/library_folders.hpp"
+#include "reading/perception_reader.hpp"
 #include "reading/phrase_reader.hpp"
 #include "reading/score_sheet_reader.hpp"
 #include "reading/style_name.hpp"
@@ -32,6 +33,10 @@ Outcome<ScoreSheet> score_sheet_of(const Library& library) {
 
 Outcome<PhraseBook> phrases_of(const Library& library) {
     return read_from<PhraseBook>(library, "styles/phrases.yaml", read_phrases);
+}
+
+Outcome<Perception> perception_of(const Library& library) {
+    return read_from<Perception>(library, "styles/perception.yaml", read_perception);
 }
 
 Outcome<std::vector<Style>> all_styles(const Library& library) {

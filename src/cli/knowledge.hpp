@@ -3,6 +3,7 @@
 #include "base/fault.hpp"
 #include "cli/call.hpp"
 #include "reading/library.hpp"
+#include "style/perception.hpp"
 #include "style/phrase.hpp"
 #include "style/score_sheet.hpp"
 
@@ -11,9 +12,10 @@ namespace entrywise {
 /// The library as the call wants it: what is built in, with the folders of the options before it.
 Outcome<Library> open_library_for(const Call& call);
 
-/// How to judge and how to say it.
+/// How to judge, how to say it, and the palate that senses.
 Outcome<ScoreSheet> score_sheet_of(const Library& library);
 Outcome<PhraseBook> phrases_of(const Library& library);
+Outcome<Perception> perception_of(const Library& library);
 
 /// Every style of every guide. A file that is wrong is a fault.
 Outcome<std::vector<Style>> all_styles(const Library& library);

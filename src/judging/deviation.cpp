@@ -102,7 +102,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
                        const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
     const Estimate<double>& level = profile.level[attribute];
     const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
-    const double habit = guide_habit(attribute, style);
+    const double habit = guide_habit(attribute, style, profile.perception);
     const std::vector<double> by_number = steps_by_number(attribute, beer, style.ranges);
     std::vector<double> steps;
     steps.reserve(level.count());

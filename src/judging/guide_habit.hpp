@@ -1,5 +1,6 @@
 #pragma once
 
+#include "style/perception.hpp"
 #include "style/style.hpp"
 
 namespace entrywise {
@@ -9,6 +10,6 @@ namespace entrywise {
 /// styles by habit: a Belgian ale of nine percent is called hardly warming, an imperial stout that finishes
 /// at 1.024 dry. A judge who reads the word has that very beer in mind, so a level is held against the word
 /// after this is taken off. Zero where the two agree, and for attributes that no number decides.
-double guide_habit(Attribute attribute, const Style& style);
+double guide_habit(Attribute attribute, const Style& style, const Perception& perception);
 
 }  // namespace entrywise

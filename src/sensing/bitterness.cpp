@@ -1,39 +1,42 @@
 #include "sensing/bitterness.hpp"
 
 #include <algorithm>
-#include <array>
-
-#include "base/piecewise.hpp"
+#include <cmath>
 
 namespace entrywise {
 
-double bitterness_level(Bitterness bitterness, AlcoholByVolume alcohol, Extract real_extract,
-                        Concentration roast) {
-    constexpr double level_at_saturation = 9.8;
-    constexpr double half_saturation_ibu = 45.0;
-    constexpr double gain_per_percent_alcohol = 0.03;
-    constexpr double usual_alcohol = 5.0;
-    constexpr double loss_per_plato = 0.25;
-    constexpr double usual_real_extract = 4.2;
-    constexpr double gain_per_gram_roast = 0.02;
-    const double ibus = std::max(in(bitterness, ibu), 0.0);
-    const double bare = level_at_saturation * ibus / (ibus + half_saturation_ibu);
-    const double with_alcohol =
-        bare * (1.0 + gain_per_percent_alcohol * (in(alcohol, percent_by_volume) - usual_alcohol));
-    const double sweetened = loss_per_plato * std::max(in(real_extract, plato) - usual_real_extract, 0.0);
-    const double roasted = gain_per_gram_roast * in(roast, gram_per_liter);
-    return std::clamp(with_alcohol - sweetened + roasted, 0.0, 7.0);
+double bitterness_ratio(Bitterness bitterness, SpecificGravity original_gravity) {
+    constexpr double fewest_points = 10.0;
+    const double points = 1000.0 * (in(original_gravity, specific_gravity) - 1.0);
+    return std::max(in(bitterness, ibu), 0.0) / std::max(points, fewest_points);
 }
 
-double balance_level(Bitterness bitterness, SpecificGravity original_gravity,
-                     Attenuation apparent_attenuation) {
-    constexpr std::array<Corner, 7> steps{
-        {{0.0, 0.0}, {0.3, 1.0}, {0.4, 2.0}, {0.5, 3.0}, {0.7, 4.0}, {0.95, 5.0}, {1.3, 6.0}}};
+double bitterness_level(const BitternessMap& map, Bitterness bitterness, SpecificGravity original_gravity,
+                        double sour, double roast) {
+    // Far above what iso-alpha-acids reach in beer, so that the response stays nearly straight where beers
+    // are (working value).
+    constexpr double half_saturation_ibu = 100.0;
+    // More hops than this to the malt is told no more (working value).
+    constexpr double highest_ratio = 1.3;
+    const double ibus = std::max(in(bitterness, ibu), 0.0);
+    const double ratio = std::min(bitterness_ratio(bitterness, original_gravity), highest_ratio);
+    const double bare = map.by_amount * ibus / (ibus + half_saturation_ibu) + map.by_ratio * ratio;
+    const double left = 1.0 - map.masked_by_sour * sour - map.masked_by_roast * roast;
+    return std::clamp(bare * std::max(left, 0.0), 0.0, 7.0);
+}
+
+double balance_level(const BalanceMap& map, Bitterness bitterness, SpecificGravity original_gravity,
+                     Attenuation apparent_attenuation, Carbonation carbonation) {
+    constexpr double even_ratio = 0.5;
+    constexpr double least_ratio = 0.02;
     constexpr double usual_attenuation = 0.7655;
-    constexpr double fewest_points = 10.0;
-    const double points = std::max(1000.0 * (in(original_gravity, specific_gravity) - 1.0), fewest_points);
-    const double correction = 1.0 + in(apparent_attenuation, fully_attenuated) - usual_attenuation;
-    return on_line_through(steps, in(bitterness, ibu) / points * correction);
+    constexpr Carbonation usual_carbonation = 2.5 * volume_of_co2;
+    const double ratio = std::max(bitterness_ratio(bitterness, original_gravity), least_ratio);
+    const double drier = 10.0 * (in(apparent_attenuation, fully_attenuated) - usual_attenuation);
+    const double level = map.at_even + map.by_doubling * std::log2(ratio / even_ratio) +
+                         map.by_attenuation * drier +
+                         map.by_carbonation * in(carbonation - usual_carbonation, volume_of_co2);
+    return std::clamp(level, 0.0, 6.0);
 }
 
 }  // namespace entrywise

@@ -1,22 +1,26 @@
 #pragma once
 
 #include "quantity/quantities.hpp"
+#include "style/perception.hpp"
 
 namespace entrywise {
 
-/// How bitter a beer tastes, on the intensity scale. Rises with bitterness and flattens out: above about 80
-/// IBU more is hardly told from very high. Alcohol adds a little, residual extract takes away, roast adds.
-/// Valid for 0..150 IBU; the standard error is about half a step.
-/// Sources: curved response and the part of alcohol, Hahn et al., Journal of Agricultural and Food Chemistry
-/// 66, 2018; sugar against bitterness, Pangborn, Lewis and Yamashita, Journal of the Institute of Brewing 89,
-/// 1983; the constants are working values.
-double bitterness_level(Bitterness bitterness, AlcoholByVolume alcohol, Extract real_extract,
-                        Concentration roast);
+/// The ratio of bitterness to gravity, in IBU for each gravity point: how hops stand to malt before the
+/// tongue has its say. Source: Daniels, Designing Great Beers, 1996.
+double bitterness_ratio(Bitterness bitterness, SpecificGravity original_gravity);
 
-/// How malt and bitterness stand to each other, on the balance scale, from the ratio of bitterness to
-/// original gravity points, corrected for attenuation. Source of the ratio: Daniels, Designing Great Beers,
-/// 1996; the steps are working values.
-double balance_level(Bitterness bitterness, SpecificGravity original_gravity,
-                     Attenuation apparent_attenuation);
+/// How bitter a beer tastes, on the intensity scale: nothing without bitter substances, then nearly in
+/// proportion to them, flattening out toward the strongest word; the same amount stands out less from much
+/// malt, and sourness and roast take a share of what is left. Valid for 0..150 IBU.
+/// Sources: nearly straight response over the usual range, Pangborn, Lewis and Yamashita, Journal of the
+/// Institute of Brewing 89, 1983; flattening out, Hahn et al., Journal of Agricultural and Food Chemistry 66,
+/// 2018. Fitted by tools/fit-perception, which tells the error.
+double bitterness_level(const BitternessMap& map, Bitterness bitterness, SpecificGravity original_gravity,
+                        double sour, double roast);
+
+/// How malt and bitterness stand to each other, on the balance scale, from their ratio; drier and livelier
+/// beer leans to bitterness. Fitted by tools/fit-perception.
+double balance_level(const BalanceMap& map, Bitterness bitterness, SpecificGravity original_gravity,
+                     Attenuation apparent_attenuation, Carbonation carbonation);
 
 }  // namespace entrywise

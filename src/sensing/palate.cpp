@@ -4,68 +4,46 @@
 #include <array>
 
 #include "base/piecewise.hpp"
+#include "sensing/saturation.hpp"
 
 namespace entrywise {
 
-double body_level(Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
+double body_level(const BodyMap& map, Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
                   Carbonation carbonation, bool nitrogen) {
-    constexpr std::array<Corner, 9> steps{{{0.0, 0.0},
-                                           {2.0, 1.0},
-                                           {2.95, 2.0},
-                                           {3.8, 3.0},
-                                           {4.8, 4.0},
-                                           {5.9, 5.0},
-                                           {7.2, 6.0},
-                                           {9.0, 7.0},
-                                           {9.1, 7.0}}};
     constexpr double dry_strength_from = 6.0;
-    constexpr double easing_per_percent = 0.25;
     constexpr double gain_per_gram_of_oats = 0.015;
     constexpr double most_from_grain = 1.0;
     constexpr double nitrogen_gain = 0.5;
-    constexpr double lively_from = 2.6;
-    constexpr double thinning_per_volume = 0.7;
+    // The curve ends above the scale: no beer is so full that more would not be felt (working value).
+    constexpr double end_of_curve = 10.0 / 7.0;
+    constexpr Carbonation usual_carbonation = 2.5 * volume_of_co2;
     const double strength = std::max(in(alcohol, percent_by_volume) - dry_strength_from, 0.0);
-    const double fullness = in(real_extract, plato) - easing_per_percent * strength;
+    const double fullness = in(real_extract, plato) - map.easing_by_alcohol * strength;
     const double from_grain =
         std::min(gain_per_gram_of_oats * in(grain_body, gram_per_liter), most_from_grain);
-    const double thinned = thinning_per_volume * std::max(in(carbonation, volume_of_co2) - lively_from, 0.0);
-    const double level =
-        on_line_through(steps, fullness) + from_grain + (nitrogen ? nitrogen_gain : 0.0) - thinned;
+    const double thinned = map.thinning_by_carbonation * in(carbonation - usual_carbonation, volume_of_co2);
+    const double level = end_of_curve * saturating_level(fullness, map.curve) + from_grain +
+                         (nitrogen ? nitrogen_gain : 0.0) - thinned;
     return std::clamp(level, 0.0, 7.0);
 }
 
-double sweetness_index(Extract real_extract, AlcoholByVolume alcohol, Concentration caramel,
-                       Concentration lactose, Bitterness bitterness, Carbonation carbonation, double sour) {
-    constexpr double easily_tasted_extract = 5.0;
-    constexpr double offset = 2.5;
-    constexpr double above_easily_tasted = 0.5;
-    constexpr double per_percent_alcohol = 0.15;
-    constexpr double per_gram_caramel = 0.025;
-    constexpr double per_gram_lactose = 0.08;
-    constexpr double per_ibu = 0.05;
-    constexpr double per_volume = 0.8;
-    constexpr double usual_carbonation = 2.5;
-    constexpr double per_step_sour = 0.3;
-    const double extract = in(real_extract, plato);
-    return std::min(extract, easily_tasted_extract) - offset +
-           above_easily_tasted * std::max(extract - easily_tasted_extract, 0.0) +
-           per_percent_alcohol * (in(alcohol, percent_by_volume)) +
-           per_gram_caramel * in(caramel, gram_per_liter) + per_gram_lactose * in(lactose, gram_per_liter) -
-           per_ibu * (in(bitterness, ibu)) -
-           per_volume * (in(carbonation, volume_of_co2) - usual_carbonation) - per_step_sour * sour;
+double finish_level(const FinishMap& map, const FinishInputs& inputs) {
+    constexpr Extract usual_extract = 4.5 * plato;
+    constexpr AlcoholByVolume usual_alcohol = 5.5 * percent_by_volume;
+    constexpr Bitterness usual_bitterness = 25.0 * ibu;
+    constexpr Carbonation usual_carbonation = 2.5 * volume_of_co2;
+    constexpr double by_gram_of_lactose = 0.03;
+    const double level = map.of_usual_beer + map.by_extract * in(inputs.real_extract - usual_extract, plato) +
+                         map.by_alcohol * in(inputs.alcohol - usual_alcohol, percent_by_volume) +
+                         0.1 * map.by_ten_ibu * in(inputs.bitterness - usual_bitterness, ibu) +
+                         map.by_carbonation * in(inputs.carbonation - usual_carbonation, volume_of_co2) +
+                         map.by_sour * inputs.sour + by_gram_of_lactose * in(inputs.lactose, gram_per_liter);
+    return std::clamp(level, 0.0, 6.0);
 }
 
-double finish_level(double sweetness_index) {
-    constexpr std::array<Corner, 7> steps{
-        {{-0.8, 0.0}, {0.6, 1.0}, {1.8, 2.0}, {2.9, 3.0}, {4.0, 4.0}, {5.2, 5.0}, {6.5, 6.0}}};
-    return on_line_through(steps, sweetness_index);
-}
-
-double sweetness_level(double sweetness_index) {
-    constexpr std::array<Corner, 6> steps{
-        {{-1.0, 0.0}, {0.6, 1.0}, {1.6, 2.0}, {3.4, 4.0}, {5.2, 6.0}, {6.5, 7.0}}};
-    return on_line_through(steps, sweetness_index);
+double sweetness_level(const SweetnessMap& map, double finish) {
+    constexpr double medium = 3.0;
+    return std::clamp(map.at_medium_finish + map.by_finish * (finish - medium), 0.0, 7.0);
 }
 
 double carbonation_level(Carbonation carbonation) {
@@ -78,21 +56,8 @@ double carbonation_level(Carbonation carbonation) {
     return on_line_through(steps, volumes) + beyond;
 }
 
-double warmth_level(AlcoholByVolume alcohol, Extract real_extract) {
-    constexpr std::array<Corner, 7> steps{
-        {{5.4, 0.0}, {6.4, 1.0}, {7.4, 2.0}, {8.6, 3.3}, {10.3, 4.7}, {12.3, 6.0}, {15.0, 7.0}}};
-    constexpr double cushion_from = 6.0;
-    constexpr double cushion_per_plato = 0.15;
-    constexpr double most_cushion = 1.0;
-    const double cushion =
-        std::clamp(cushion_per_plato * (in(real_extract, plato) - cushion_from), 0.0, most_cushion);
-    return std::max(on_line_through(steps, in(alcohol, percent_by_volume)) - cushion, 0.0);
-}
-
-double alcohol_level(AlcoholByVolume alcohol) {
-    constexpr std::array<Corner, 6> steps{
-        {{5.5, 0.0}, {7.0, 1.0}, {8.5, 2.0}, {10.0, 3.0}, {12.0, 4.5}, {15.0, 6.0}}};
-    return on_line_through(steps, in(alcohol, percent_by_volume));
+double alcohol_level(const AlcoholMap& map, AlcoholByVolume alcohol) {
+    return std::clamp(map.by_percent * (in(alcohol, percent_by_volume) - map.unnoticed), 0.0, 7.0);
 }
 
 double creaminess_level(double body, Concentration grain_body, Concentration lactose, Carbonation carbonation,

@@ -1,37 +1,42 @@
 #pragma once
 
 #include "quantity/quantities.hpp"
+#include "style/perception.hpp"
 
 namespace entrywise {
 
 /// Fullness of body on the body scale, from real extract, eased by alcohol in strong dry beer, raised by
-/// oats, rye, wheat and flaked barley, thinned by lively carbonation. Standard error about three quarters of
-/// a step. Sources: extract and dextrins, Krebs et al., 2021, and Ivanova et al., 2023 (alcohol, carbonation,
-/// beta-glucan and body); the steps are working values.
-double body_level(Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
+/// oats, rye, wheat and flaked barley and by nitrogen, thinned by lively carbonation.
+/// Sources: extract and dextrins, Krebs et al., 2021, and Ivanova et al., 2023 (alcohol, carbonation,
+/// beta-glucan and body). Fitted by tools/fit-perception; what grain and nitrogen add are working values.
+double body_level(const BodyMap& map, Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
                   Carbonation carbonation, bool nitrogen);
 
-/// How sweet the beer finishes to the tongue: one index under finish and sweetness, in no unit. Zero is the
-/// border from very dry to dry. Working form; sweetness of alcohol and sugar against carbonation and
-/// bitterness after Pangborn, Lewis and Yamashita, Journal of the Institute of Brewing 89, 1983, and Clark et
-/// al., Chemosensory Perception 4, 2011.
-double sweetness_index(Extract real_extract, AlcoholByVolume alcohol, Concentration caramel,
-                       Concentration lactose, Bitterness bitterness, Carbonation carbonation, double sour);
+/// What decides how sweet or dry a beer ends.
+struct FinishInputs {
+    Extract real_extract;
+    AlcoholByVolume alcohol;
+    Bitterness bitterness;
+    Carbonation carbonation;
+    Concentration lactose;
+    double sour = 0.0;
+};
 
-/// Finish on the finish scale, from the sweetness index.
-double finish_level(double sweetness_index);
+/// Finish on the finish scale. Sugar against carbonation and bitterness after Pangborn, Lewis and Yamashita,
+/// Journal of the Institute of Brewing 89, 1983, and Clark et al., Chemosensory Perception 4, 2011. Fitted by
+/// tools/fit-perception; the sweetness of lactose beyond its extract is a working value.
+double finish_level(const FinishMap& map, const FinishInputs& inputs);
 
-/// Sweetness on the intensity scale, from the sweetness index.
-double sweetness_level(double sweetness_index);
+/// Sweetness on the intensity scale, from the finish. Fitted by tools/fit-perception.
+double sweetness_level(const SweetnessMap& map, double finish);
 
 /// Carbonation on the intensity scale. Words by volumes are working values set beside published priming
 /// tables.
 double carbonation_level(Carbonation carbonation);
 
-/// Warmth of alcohol in the mouth, and alcohol in the flavor and the nose, on the intensity scale. Ethanol is
-/// the main driver of warming (Clark et al., Chemosensory Perception 4, 2011); the steps are working values.
-double warmth_level(AlcoholByVolume alcohol, Extract real_extract);
-double alcohol_level(AlcoholByVolume alcohol);
+/// Alcohol in the flavor, in the nose, or as warmth in the mouth, on the intensity scale. Ethanol is the main
+/// driver of warming (Clark et al., Chemosensory Perception 4, 2011). Fitted by tools/fit-perception.
+double alcohol_level(const AlcoholMap& map, AlcoholByVolume alcohol);
 
 /// Creaminess on the intensity scale, from body grains, nitrogen, carbonation and lactose. Working values.
 double creaminess_level(double body, Concentration grain_body, Concentration lactose, Carbonation carbonation,

@@ -2,26 +2,24 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "sensing/appearance.hpp"
 #include "sensing/bitterness.hpp"
 #include "sensing/grain.hpp"
 #include "sensing/hops.hpp"
+#include "sensing/nose.hpp"
 #include "sensing/palate.hpp"
 
 namespace entrywise {
 
 namespace {
 
-/// Standard deviation, in steps, of a map from numbers to a level (working values: what remains when the
-/// words of a style guide are read beside its numbers).
-double map_error(Attribute attribute) {
+/// Standard error, in steps, of what no map is fitted to (working values).
+double working_error(Attribute attribute) {
     switch (attribute) {
-        case Attribute::flavor_bitterness:
-        case Attribute::flavor_balance:
         case Attribute::mouthfeel_carbonation:
-        case Attribute::mouthfeel_warmth:
         case Attribute::appearance_clarity:
             return 0.4;
         case Attribute::aroma_hop:
@@ -32,17 +30,22 @@ double map_error(Attribute attribute) {
     }
 }
 
+double map_error(Attribute attribute, const Perception& perception) {
+    const double fitted = perception.error[attribute];
+    return fitted > 0.0 ? fitted : working_error(attribute);
+}
+
 double highest_level(Attribute attribute) {
     return static_cast<double>(words_of(scale_of(attribute)).size() - 1);
 }
 
 /// Adds the error of the map to a level. What is not there at all is not made up by the error: it shrinks
 /// with the level below one step.
-Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& level, Deviates& deviates) {
+Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& level, double error,
+                                Deviates& deviates) {
     const std::string input =
         "sensing " + std::string(word_of(section_of(attribute))) + " " + std::string(word_of(attribute));
     const std::vector<double>& deviate = deviates.of(input);
-    const double error = map_error(attribute);
     const double highest = highest_level(attribute);
     std::vector<double> levels;
     levels.reserve(level.count());
@@ -53,24 +56,42 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
     return Estimate<double>(std::move(levels));
 }
 
-/// The nose finds grain weaker than the palate does. The factors are the ratios of the mean levels of aroma
-/// and flavor over the styles that describe both (Beer Judge Certification Program, Beer Style Guidelines,
-/// 2021, as coded in styles/bjcp-2021).
-Estimate<double> in_the_nose(const Estimate<double>& flavor, double factor) {
-    return lift([factor](double level) { return factor * level; }, flavor);
+Estimate<double> in_the_nose(Attribute attribute, const Estimate<double>& flavor) {
+    const double share = share_in_the_nose(attribute);
+    return lift([share](double level) { return share * level; }, flavor);
 }
 
-void sense_grain(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
-    level[Attribute::flavor_malt] = lift(malt_level, drivers.malt.total);
+Estimate<double> malt_of(const Beer& beer, const MaltMap& map, const Estimate<double>& specialty) {
+    const auto level = [&map](Concentration malt, Extract original_extract, SpecificGravity original_gravity,
+                              double from_specialty, Extract real_extract, Bitterness bitterness,
+                              double sour) {
+        const double richness = malt_richness(malt, original_extract, original_gravity, from_specialty);
+        return malt_level(map, real_extract, richness, bitterness_ratio(bitterness, original_gravity), sour);
+    };
+    return lift(level, beer.drivers.malt.total, beer.original_extract, beer.original_gravity.total, specialty,
+                beer.real_extract, beer.bitterness.total, beer.drivers.sour);
+}
+
+void sense_grain(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
+    const Drivers& drivers = beer.drivers;
+    const auto along = [](auto map, SaturationCurve curve) {
+        return [map, curve](Concentration dose) { return map(curve, dose); };
+    };
     level[Attribute::flavor_toast] = lift(toast_level, drivers.toast.total);
-    level[Attribute::flavor_caramel] = lift(caramel_level, drivers.caramel.total);
-    level[Attribute::flavor_roast] = lift(roast_level, drivers.roast.total);
+    level[Attribute::flavor_caramel] = lift(along(caramel_level, perception.caramel), drivers.caramel.total);
+    level[Attribute::flavor_roast] = lift(along(roast_level, perception.roast), drivers.roast.total);
+    const auto sum = [](double caramel, double toast, double roast) { return caramel + toast + roast; };
+    const auto specialty = lift(sum, level[Attribute::flavor_caramel], level[Attribute::flavor_toast],
+                                level[Attribute::flavor_roast]);
+    level[Attribute::flavor_malt] = malt_of(beer, perception.malt, specialty);
     level[Attribute::flavor_smoke] = lift(smoke_level, drivers.smoke.total);
-    level[Attribute::aroma_malt] = in_the_nose(level[Attribute::flavor_malt], 0.89);
-    level[Attribute::aroma_toast] = in_the_nose(level[Attribute::flavor_toast], 0.95);
-    level[Attribute::aroma_caramel] = in_the_nose(level[Attribute::flavor_caramel], 0.86);
-    level[Attribute::aroma_roast] = in_the_nose(level[Attribute::flavor_roast], 0.83);
     level[Attribute::aroma_smoke] = level[Attribute::flavor_smoke];
+    for (const auto& [aroma, flavor] : {std::pair(Attribute::aroma_malt, Attribute::flavor_malt),
+                                        std::pair(Attribute::aroma_toast, Attribute::flavor_toast),
+                                        std::pair(Attribute::aroma_caramel, Attribute::flavor_caramel),
+                                        std::pair(Attribute::aroma_roast, Attribute::flavor_roast)}) {
+        level[aroma] = in_the_nose(aroma, level[flavor]);
+    }
 }
 
 void sense_fermentation(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
@@ -98,25 +119,53 @@ void sense_hops_and_additions(const Drivers& drivers, ByAttribute<Estimate<doubl
              drivers.spice.total);
 }
 
-void sense_palate(const Beer& beer, ByAttribute<Estimate<double>>& level) {
+void sense_palate(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
     const Drivers& drivers = beer.drivers;
-    level[Attribute::flavor_bitterness] =
-        lift(bitterness_level, beer.bitterness.total, beer.alcohol, beer.real_extract, drivers.roast.total);
-    level[Attribute::flavor_balance] =
-        lift(balance_level, beer.bitterness.total, beer.original_gravity.total, beer.apparent_attenuation);
-    const auto index = lift(sweetness_index, beer.real_extract, beer.alcohol, drivers.caramel.total,
-                            drivers.lactose.total, beer.bitterness.total, beer.carbonation, drivers.sour);
-    level[Attribute::flavor_finish] = lift(finish_level, index);
-    level[Attribute::flavor_sweetness] = lift(sweetness_level, index);
-    level[Attribute::aroma_alcohol] = level[Attribute::flavor_alcohol] = lift(alcohol_level, beer.alcohol);
+    const auto bitterness = [&perception](Bitterness ibus, SpecificGravity original_gravity, double sour,
+                                          double roast) {
+        return bitterness_level(perception.bitterness, ibus, original_gravity, sour, roast);
+    };
+    level[Attribute::flavor_bitterness] = lift(bitterness, beer.bitterness.total, beer.original_gravity.total,
+                                               drivers.sour, level[Attribute::flavor_roast]);
+    const auto balance = [&perception](Bitterness ibus, SpecificGravity original_gravity,
+                                       Attenuation attenuation, Carbonation carbonation) {
+        return balance_level(perception.balance, ibus, original_gravity, attenuation, carbonation);
+    };
+    level[Attribute::flavor_balance] = lift(balance, beer.bitterness.total, beer.original_gravity.total,
+                                            beer.apparent_attenuation, beer.carbonation);
+    const auto finish = [&perception](Extract real_extract, AlcoholByVolume alcohol, Bitterness ibus,
+                                      Carbonation carbonation, Concentration lactose, double sour) {
+        return finish_level(perception.finish, {.real_extract = real_extract,
+                                                .alcohol = alcohol,
+                                                .bitterness = ibus,
+                                                .carbonation = carbonation,
+                                                .lactose = lactose,
+                                                .sour = sour});
+    };
+    level[Attribute::flavor_finish] = lift(finish, beer.real_extract, beer.alcohol, beer.bitterness.total,
+                                           beer.carbonation, drivers.lactose.total, drivers.sour);
+    const auto sweetness = [&perception](double ending) {
+        return sweetness_level(perception.sweetness, ending);
+    };
+    level[Attribute::flavor_sweetness] = lift(sweetness, level[Attribute::flavor_finish]);
 }
 
-void sense_mouthfeel(const Beer& beer, ByAttribute<Estimate<double>>& level) {
+Estimate<double> alcohol_of(const Beer& beer, const AlcoholMap& map) {
+    return lift([&map](AlcoholByVolume alcohol) { return alcohol_level(map, alcohol); }, beer.alcohol);
+}
+
+void sense_alcohol(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
+    level[Attribute::aroma_alcohol] = alcohol_of(beer, perception.alcohol_aroma);
+    level[Attribute::flavor_alcohol] = alcohol_of(beer, perception.alcohol_flavor);
+    level[Attribute::mouthfeel_warmth] = alcohol_of(beer, perception.warmth);
+}
+
+void sense_mouthfeel(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
     const Drivers& drivers = beer.drivers;
     const bool nitrogen = drivers.nitrogen;
-    const auto body = [nitrogen](Extract real_extract, AlcoholByVolume alcohol, Concentration grain,
-                                 Carbonation carbonation) {
-        return body_level(real_extract, alcohol, grain, carbonation, nitrogen);
+    const auto body = [&perception, nitrogen](Extract real_extract, AlcoholByVolume alcohol,
+                                              Concentration grain, Carbonation carbonation) {
+        return body_level(perception.body, real_extract, alcohol, grain, carbonation, nitrogen);
     };
     level[Attribute::mouthfeel_body] =
         lift(body, beer.real_extract, beer.alcohol, drivers.grain_body.total, beer.carbonation);
@@ -128,7 +177,6 @@ void sense_mouthfeel(const Beer& beer, ByAttribute<Estimate<double>>& level) {
         lift(creaminess, level[Attribute::mouthfeel_body], drivers.grain_body.total, drivers.lactose.total,
              beer.carbonation);
     level[Attribute::mouthfeel_carbonation] = lift(carbonation_level, beer.carbonation);
-    level[Attribute::mouthfeel_warmth] = lift(warmth_level, beer.alcohol, beer.real_extract);
     level[Attribute::mouthfeel_astringency] =
         lift(astringency_level, drivers.roast.total, drivers.dry_hops.total);
 }
@@ -174,16 +222,19 @@ std::vector<Attribute> untold_of(const Beer& beer) {
 
 }  // namespace
 
-Profile sense(const Beer& beer, Deviates& deviates) {
+Profile sense(const Beer& beer, const Perception& perception, Deviates& deviates) {
     Profile profile;
-    sense_grain(beer.drivers, profile.level);
+    profile.perception = perception;
+    sense_grain(beer, perception, profile.level);
     sense_fermentation(beer.drivers, profile.level);
     sense_hops_and_additions(beer.drivers, profile.level);
-    sense_palate(beer, profile.level);
-    sense_mouthfeel(beer, profile.level);
+    sense_palate(beer, perception, profile.level);
+    sense_alcohol(beer, perception, profile.level);
+    sense_mouthfeel(beer, perception, profile.level);
     sense_appearance(beer, profile.level);
     for (const Attribute attribute : all_attributes()) {
-        profile.level[attribute] = with_map_error(attribute, profile.level[attribute], deviates);
+        Estimate<double>& level = profile.level[attribute];
+        level = with_map_error(attribute, level, map_error(attribute, perception), deviates);
     }
     profile.untold = untold_of(beer);
     return profile;

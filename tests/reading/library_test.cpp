@@ -186,7 +186,7 @@ TEST_CASE("a folder of styles adds a guide and replaces a style") {
     CHECK(both.style({"bjcp-2021", "21A"})->file == replaced);
     CHECK(both.style({"bjcp-2021", "21C"})->name == "Hazy IPA");
     CHECK(both.style_names("bjcp-2021").size() == 139);
-    CHECK(both.guides() == std::vector<std::string>{"bjcp-2021", "club"});
+    CHECK(both.guides() == std::vector<std::string>{"ba-2025", "bjcp-2021", "club"});
 }
 
 TEST_CASE("a fault in a style of a folder is told at its place, when the style is asked for") {

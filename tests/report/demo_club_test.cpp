@@ -8,6 +8,7 @@
 #include "reading/phrase_reader.hpp"
 #include "reading/recipe_file.hpp"
 #include "reading/score_sheet_reader.hpp"
+#include "tests/support/palate.hpp"
 
 using namespace entrywise;
 
@@ -26,7 +27,7 @@ Check checked(const std::string& name) {
     REQUIRE(recipe->style);
     const auto style = library.style(*recipe->style);
     REQUIRE(style);
-    return check(*recipe, *style, *sheet, *phrases);
+    return check(*recipe, *style, *sheet, testing::usual_palate(), *phrases);
 }
 
 /// The section of nose, eye, tongue and mouth that loses most points.

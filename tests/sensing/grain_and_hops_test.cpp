@@ -5,6 +5,7 @@
 #include "sensing/grain.hpp"
 #include "sensing/hops.hpp"
 #include "sensing/saturation.hpp"
+#include "tests/support/palate.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -14,7 +15,15 @@ namespace {
 
 using LevelOfDose = double (*)(Concentration);
 
-constexpr std::array<LevelOfDose, 7> all_levels{malt_level,  toast_level,     caramel_level,   roast_level,
+double roast_of(Concentration roast) {
+    return roast_level(usual_palate().roast, roast);
+}
+
+double caramel_of(Concentration caramel) {
+    return caramel_level(usual_palate().caramel, caramel);
+}
+
+constexpr std::array<LevelOfDose, 6> all_levels{toast_level, caramel_of,      roast_of,
                                                 smoke_level, hop_aroma_level, hop_flavor_level};
 
 double at(LevelOfDose level, double grams) {
@@ -62,26 +71,52 @@ TEST_CASE("dry hops have their usual words, within a step") {
 }
 
 // Common practice, for a beer of some 200 g of malt a liter: roast under 1 % of the grist only colors, 3 % is
-// low, 5 to 6 % medium, over 10 % high.
+// low, 5 to 6 % medium-low to medium, over 10 % medium-high and more.
 TEST_CASE("roast has its usual words by share of the grist, within a step") {
-    CHECK(at(roast_level, 1.0) <= 1.0);
-    CHECK(within(at(roast_level, 6.0), 2.0, 1.0));
-    CHECK(within(at(roast_level, 11.0), 4.0, 1.0));
-    CHECK(within(at(roast_level, 24.0), 6.0, 1.0));
+    CHECK(at(roast_of, 1.0) <= 1.0);
+    CHECK(within(at(roast_of, 6.0), 2.0, 1.0));
+    CHECK(within(at(roast_of, 11.0), 3.5, 1.0));
+    CHECK(within(at(roast_of, 24.0), 5.5, 1.0));
 }
 
 // Common practice, for a beer of some 240 g of malt a liter: crystal malt is hardly noticed under 3 % of the
-// grist, low at 5 %, medium at 8 to 10 %, high at a fifth.
+// grist, low at 5 %, medium-low to medium at 8 %, medium-high and more at a fifth.
 TEST_CASE("caramel has its usual words by share of the grist, within a step") {
-    CHECK(at(caramel_level, 5.0) <= 1.5);
-    CHECK(within(at(caramel_level, 11.0), 2.0, 1.0));
-    CHECK(within(at(caramel_level, 20.0), 4.0, 1.0));
-    CHECK(within(at(caramel_level, 48.0), 6.0, 1.0));
+    CHECK(at(caramel_of, 5.0) <= 1.5);
+    CHECK(within(at(caramel_of, 11.0), 2.0, 1.0));
+    CHECK(within(at(caramel_of, 20.0), 3.5, 1.0));
+    CHECK(within(at(caramel_of, 48.0), 5.5, 1.0));
 }
 
-// Beer Judge Certification Program, Beer Style Guidelines, 2021: a helles of some 190 g/L of malt is medium
-// malty, a light lager of 100 g/L low.
-TEST_CASE("base malt alone is low in a light beer and medium in a stronger one, within a step") {
-    CHECK(within(at(malt_level, 100.0), 2.0, 1.0));
-    CHECK(within(at(malt_level, 230.0), 4.0, 1.0));
+// Beer Judge Certification Program, Beer Style Guidelines, 2021: malt is low in a light lager, medium in a
+// helles, high in a dunkel and in a doppelbock.
+TEST_CASE("malt has its usual words, within a step") {
+    const auto malt_at = [](double real_extract, double richness, double ratio) {
+        return malt_level(usual_palate().malt, real_extract * plato, richness, ratio, 0.0);
+    };
+    CHECK(within(malt_at(2.2, 0.7, 0.3), 1.5, 1.0));
+    CHECK(within(malt_at(4.0, 0.9, 0.4), 3.5, 1.0));
+    CHECK(within(malt_at(5.1, 2.2, 0.45), 5.0, 1.0));
+    CHECK(within(malt_at(8.4, 2.0, 0.23), 6.0, 1.0));
+}
+
+// Common practice: drier beer, more hops, acid and sugar in place of malt make a beer less malty.
+TEST_CASE("extract and rich malts tell more of malt, hops and acid less") {
+    const MaltMap& map = usual_palate().malt;
+    const double usual = malt_level(map, 4.8 * plato, 1.0, 0.5, 0.0);
+    CHECK(malt_level(map, 3.0 * plato, 1.0, 0.5, 0.0) < usual - 0.3);
+    CHECK(malt_level(map, 4.8 * plato, 1.8, 0.5, 0.0) > usual + 0.3);
+    CHECK(malt_level(map, 4.8 * plato, 1.0, 1.0, 0.0) < usual - 0.3);
+    CHECK(malt_level(map, 4.8 * plato, 1.0, 0.5, 5.0) < usual - 0.3);
+    CHECK(malt_level(map, 0.0 * plato, 0.0, 2.0, 7.0) >= 0.0);
+    CHECK(malt_level(map, 20.0 * plato, 6.0, 0.0, 0.0) <= 7.0);
+}
+
+// Palmer, How to Brew, 2017, from memory: some 5.3 kg of pale ale malt at 72 % make 20 L of 1.060.
+TEST_CASE("a beer of pale ale malt alone is of richness one") {
+    const auto richness = [](double grams_per_liter) {
+        return malt_richness(grams_per_liter * gram_per_liter, 14.7 * plato, 1.060 * specific_gravity, 0.0);
+    };
+    CHECK(within(richness(5300.0 / 20.0), 1.0, 0.08));
+    CHECK(within(richness(5300.0 / 40.0), 0.5, 0.04));
 }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "tests/support/palate.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
 
@@ -19,7 +20,7 @@ constexpr std::size_t draws = 64;
 Profile sensed(const Recipe& recipe) {
     Deviates deviates(draws);
     const Beer beer = brew(recipe, deviates);
-    return sense(beer, deviates);
+    return sense(beer, usual_palate(), deviates);
 }
 
 double level_of(const Profile& profile, Attribute attribute) {
@@ -39,6 +40,7 @@ class RandomBeer {
         Beer beer;
         beer.original_gravity.total = many(1.0, 1.2, specific_gravity);
         beer.final_gravity = many(0.985, 1.1, specific_gravity);
+        beer.original_extract = many(0.0, 40.0, plato);
         beer.real_extract = many(-2.0, 20.0, plato);
         beer.apparent_attenuation = many(0.0, 1.3, fully_attenuated);
         beer.alcohol = many(0.0, 25.0, percent_by_volume);
@@ -97,7 +99,7 @@ TEST_CASE("levels stay within their scales whatever the beer") {
     Deviates deviates(4);
     int outside = 0;
     for (int number = 0; number < 2000; ++number) {
-        const Profile profile = sense(beers.next(), deviates);
+        const Profile profile = sense(beers.next(), usual_palate(), deviates);
         for (const Attribute attribute : all_attributes()) {
             for (const double level : profile.level[attribute].draws()) {
                 // Written so that not-a-number counts as outside.

@@ -8,6 +8,7 @@
 #include "sensing/profile.hpp"
 #include "style/score_sheet.hpp"
 #include "style/style.hpp"
+#include "tests/support/palate.hpp"
 
 namespace entrywise::testing {
 
@@ -32,6 +33,7 @@ inline Beer plain_beer() {
 
 inline Profile plain_profile() {
     Profile profile;
+    profile.perception = usual_palate();
     for (const Attribute attribute : all_attributes()) {
         profile.level[attribute] = always(3.0);
     }

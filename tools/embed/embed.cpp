@@ -19,6 +19,7 @@
 #include "reading/fault_log.hpp"
 #include "reading/ingredient_reader.hpp"
 #include "reading/packed_document.hpp"
+#include "reading/perception_reader.hpp"
 #include "reading/style_reader.hpp"
 
 namespace {
@@ -85,6 +86,9 @@ std::vector<Fault> faults_in(const Node& document, const std::filesystem::path& 
     }
     if (kind.starts_with("entrywise/yeast/")) {
         return read_yeasts(document, file).faults;
+    }
+    if (kind.starts_with("entrywise/perception/")) {
+        return read_perception(document, file).faults;
     }
     if (kind.starts_with("entrywise/style/")) {
         const StyleName name{file.parent_path().filename().string(), file.stem().string()};

@@ -12,6 +12,7 @@
 #include "brewing/brew.hpp"
 #include "judging/sheet.hpp"
 #include "reading/library.hpp"
+#include "reading/perception_reader.hpp"
 #include "reading/recipe_file.hpp"
 #include "reading/score_sheet_reader.hpp"
 #include "sensing/sense.hpp"
@@ -74,6 +75,7 @@ class Measurement {
         const auto document = library.document("styles/sheet.yaml");
         const auto score_sheet = read_score_sheet(*document, "styles/sheet.yaml");
         score_sheet_ = *score_sheet;
+        perception_ = *read_perception(*library.document("styles/perception.yaml"), "styles/perception.yaml");
     }
 
     void take(const std::string& folder, const RealRecipe& entry) {
@@ -133,7 +135,7 @@ class Measurement {
     void hold(const RealRecipe& entry, const Recipe& recipe) {
         Deviates deviates(usual_draws);
         const Beer beer = brew(recipe, deviates);
-        const Profile profile = sense(beer, deviates);
+        const Profile profile = sense(beer, perception_, deviates);
         std::optional<Style> best;
         Sheet best_sheet;
         for (const std::string& code : entry.styles) {
@@ -186,6 +188,7 @@ class Measurement {
 
     const Library& library_;
     ScoreSheet score_sheet_;
+    Perception perception_;
     std::map<std::string, Mean> bias_;
     std::vector<double> at_risk_;
     std::vector<double> winners_at_risk_;

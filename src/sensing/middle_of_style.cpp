@@ -1,0 +1,164 @@
+#include "sensing/middle_of_style.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "brewing/balling.hpp"
+#include "brewing/color.hpp"
+#include "quantity/plato.hpp"
+#include "sensing/bitterness.hpp"
+#include "sensing/grain.hpp"
+#include "sensing/nose.hpp"
+#include "sensing/palate.hpp"
+
+namespace entrywise {
+
+namespace {
+
+template <class Quantity>
+std::optional<Quantity> middle(const std::optional<Range<Quantity>>& range) {
+    const bool closed = range && range->low && range->high;
+    return closed ? std::optional(0.5 * (*range->low + *range->high)) : std::nullopt;
+}
+
+Carbonation customary_carbonation(const Style& style) {
+    constexpr Carbonation usual = 2.5 * volume_of_co2;
+    return style.custom.carbonation ? 0.5 * (style.custom.carbonation->low + style.custom.carbonation->high)
+                                    : usual;
+}
+
+bool names_any(const std::vector<std::string>& grist, std::initializer_list<std::string_view> words) {
+    return std::any_of(grist.begin(), grist.end(), [&](const std::string& name) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](std::string_view word) { return name.find(word) != std::string::npos; });
+    });
+}
+
+/// The color load that `morey_color` turns into this color.
+double color_load(Color color) {
+    return std::pow(in(color, srm) / in(morey_color(malt_color_unit), srm), 1.0 / 0.6859);
+}
+
+// How the color of a style's middle is read as grist. A gram of black malt in a liter brings 4.2 malt color
+// units, one of crystal malt of 120 EBC half a unit (from their colors); that kilned and crystal malts color
+// up to about 24 units, that half of what is above pale is crystal malt where that is typical, and how kilned
+// malts darken as they get richer, are working values.
+constexpr double load_of_a_gram_of_black_malt = 4.2;
+constexpr double load_of_a_gram_of_crystal_malt = 0.5;
+constexpr double load_without_roast = 24.0;
+constexpr double load_of_pale_malt = 5.0;
+
+Concentration roast_in(const MiddleOfStyle& beer) {
+    const double beyond = std::max(color_load(beer.color) - load_without_roast, 0.0);
+    return beyond / load_of_a_gram_of_black_malt * gram_per_liter;
+}
+
+Concentration caramel_in(const MiddleOfStyle& beer, const Custom& custom) {
+    const double share = names_any(custom.grist_typical, {"crystal"})    ? 0.5
+                         : names_any(custom.grist_possible, {"crystal"}) ? 0.2
+                                                                         : 0.05;
+    const double beyond = std::min(color_load(beer.color), load_without_roast) - load_of_pale_malt;
+    return share * std::max(beyond, 0.0) / load_of_a_gram_of_crystal_malt * gram_per_liter;
+}
+
+double richness_of(Color color) {
+    constexpr double of_colorless_malt = 0.5;
+    constexpr double by_srm = 0.1;
+    constexpr double darkest_kilned = 15.0;
+    return of_colorless_malt + by_srm * std::min(in(color, srm), darkest_kilned);
+}
+
+}  // namespace
+
+std::optional<MiddleOfStyle> middle_of(const Style& style) {
+    const auto original_gravity = middle(style.ranges.original_gravity);
+    const auto final_gravity = middle(style.ranges.final_gravity);
+    const auto alcohol = middle(style.ranges.alcohol);
+    const auto bitterness = middle(style.ranges.bitterness);
+    const auto color = middle(style.ranges.color);
+    if (!original_gravity || !final_gravity || !alcohol || !bitterness || !color) {
+        return std::nullopt;
+    }
+    MiddleOfStyle beer;
+    const Extract apparent = extract_of(*final_gravity);
+    beer.original_gravity = *original_gravity;
+    beer.original_extract = extract_of(*original_gravity);
+    beer.real_extract = real_extract(beer.original_extract, apparent);
+    beer.attenuation = apparent_attenuation(beer.original_extract, apparent);
+    beer.alcohol = *alcohol;
+    beer.bitterness = *bitterness;
+    beer.color = *color;
+    beer.carbonation = customary_carbonation(style);
+    beer.malt_richness = richness_of(*color);
+    // Where such grain is typical, some 30 g of oats or as much as tastes as full; lactose some 20 g (common
+    // practice).
+    if (names_any(style.custom.grist_typical, {"oats", "rye", "wheat", "flaked barley"})) {
+        beer.grain_body = 30.0 * gram_per_liter;
+    }
+    if (names_any(style.custom.grist_typical, {"lactose"})) {
+        beer.lactose = 20.0 * gram_per_liter;
+    }
+    beer.roast = roast_in(beer);
+    beer.caramel = caramel_in(beer, style.custom);
+    if (const auto& sour = style.expected[Attribute::flavor_sour]) {
+        beer.sour = 0.5 * (sour->low + sour->high);
+    }
+    return beer;
+}
+
+std::optional<double> level_at_middle(Attribute attribute, const MiddleOfStyle& beer,
+                                      const Perception& perception) {
+    const double roast = roast_level(perception.roast, beer.roast);
+    const double caramel = caramel_level(perception.caramel, beer.caramel);
+    const double malt = malt_level(perception.malt, beer.real_extract, beer.malt_richness,
+                                   bitterness_ratio(beer.bitterness, beer.original_gravity), beer.sour);
+    const double finish = finish_level(perception.finish, {.real_extract = beer.real_extract,
+                                                           .alcohol = beer.alcohol,
+                                                           .bitterness = beer.bitterness,
+                                                           .carbonation = beer.carbonation,
+                                                           .lactose = beer.lactose,
+                                                           .sour = beer.sour});
+    switch (attribute) {
+        case Attribute::flavor_bitterness:
+            return bitterness_level(perception.bitterness, beer.bitterness, beer.original_gravity, beer.sour,
+                                    roast);
+        case Attribute::flavor_balance:
+            return balance_level(perception.balance, beer.bitterness, beer.original_gravity, beer.attenuation,
+                                 beer.carbonation);
+        case Attribute::flavor_finish:
+            return finish;
+        case Attribute::flavor_sweetness:
+            return sweetness_level(perception.sweetness, finish);
+        case Attribute::flavor_malt:
+            return malt;
+        case Attribute::aroma_malt:
+            return malt * share_in_the_nose(attribute);
+        case Attribute::flavor_roast:
+            return roast;
+        case Attribute::aroma_roast:
+            return roast * share_in_the_nose(attribute);
+        case Attribute::flavor_caramel:
+            return caramel;
+        case Attribute::aroma_caramel:
+            return caramel * share_in_the_nose(attribute);
+        case Attribute::flavor_alcohol:
+            return alcohol_level(perception.alcohol_flavor, beer.alcohol);
+        case Attribute::aroma_alcohol:
+            return alcohol_level(perception.alcohol_aroma, beer.alcohol);
+        case Attribute::mouthfeel_warmth:
+            return alcohol_level(perception.warmth, beer.alcohol);
+        case Attribute::mouthfeel_body:
+            return body_level(perception.body, beer.real_extract, beer.alcohol, beer.grain_body,
+                              beer.carbonation, false);
+        case Attribute::mouthfeel_carbonation:
+            return carbonation_level(beer.carbonation);
+        default:
+            return std::nullopt;
+    }
+}
+
+}  // namespace entrywise

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <optional>
+
+#include "quantity/quantities.hpp"
+#include "style/perception.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// The beer in the middle of a style's ranges. What the ranges leave open is read from what is customary for
+/// the style.
+struct MiddleOfStyle {
+    SpecificGravity original_gravity;
+    Extract original_extract;
+    Extract real_extract;
+    Attenuation attenuation;
+    AlcoholByVolume alcohol;
+    Bitterness bitterness;
+    Carbonation carbonation;
+    Color color;
+    double malt_richness = 1.0;  ///< what its color says of its base malts
+    Concentration grain_body;
+    Concentration lactose;
+    Concentration roast;
+    Concentration caramel;
+    double sour = 0.0;  ///< middle of what the style accepts
+};
+
+/// Nothing where the style prints no closed range of one of the five numbers.
+std::optional<MiddleOfStyle> middle_of(const Style& style);
+
+/// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
+/// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, carbonation,
+/// warmth.
+std::optional<double> level_at_middle(Attribute attribute, const MiddleOfStyle& middle,
+                                      const Perception& perception);
+
+}  // namespace entrywise
