@@ -4,6 +4,7 @@
 
 #include "judging/deviation.hpp"
 #include "judging/notice.hpp"
+#include "judging/score_range.hpp"
 #include "judging/sheet.hpp"
 #include "quantity/printed_precision.hpp"
 
@@ -195,6 +196,7 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
         sheet.at_risk[section] = summary(at_risk[section]);
     }
     sheet.total = summary(sum_of(at_risk));
+    sheet.if_otherwise_well_made = score_range(sheet.total, score_sheet);
     for (const Attribute attribute : all_attributes()) {
         sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;
     }

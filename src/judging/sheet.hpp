@@ -27,6 +27,14 @@ struct PointsAtRisk {
     double high = 0.0;
 };
 
+/// The span that the score of the whole beer may fall into, in whole points, and the bands of the scoring
+/// guide that it touches, lowest first.
+struct ScoreRange {
+    double low = 0.0;
+    double high = 0.0;
+    std::vector<std::string> bands;
+};
+
 enum class Direction { above, below };
 
 /// One thing out of style that a judge may note.
@@ -51,6 +59,7 @@ struct Sheet {
     std::vector<NumberCheck> numbers;
     BySection<PointsAtRisk> at_risk;
     PointsAtRisk total;
+    ScoreRange if_otherwise_well_made;  ///< the score, where brewing and keeping take nothing further
     std::vector<Finding> findings;
     int attributes_checked = 0;
     int attributes_untold = 0;         ///< described by the style, but left open by the recipe

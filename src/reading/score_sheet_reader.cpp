@@ -68,6 +68,37 @@ void read_notice(Fields& sheet, ScoreSheet& score_sheet) {
     fields.refuse_others();
 }
 
+void read_well_made(Fields& sheet, ScoreSheet& score_sheet) {
+    const Node* node = sheet.need("well_made");
+    if (node == nullptr) {
+        return;
+    }
+    Fields fields(*node, "the score of a well made beer", sheet.faults());
+    score_sheet.well_made = {fields.required<double>("low"), fields.required<double>("high")};
+    fields.refuse_others();
+}
+
+ScoreBand read_band(const Node& node, FaultLog& faults) {
+    Fields fields(node, "a band of the scoring guide", faults);
+    ScoreBand band;
+    band.name = fields.required<std::string>("band");
+    band.low = fields.required<double>("low");
+    band.high = fields.required<double>("high");
+    fields.refuse_others();
+    return band;
+}
+
+void check_bands(const Node& node, const std::vector<ScoreBand>& bands, FaultLog& faults) {
+    const auto rises = [](const ScoreBand& lower, const ScoreBand& upper) { return lower.high < upper.low; };
+    const auto out_of_order = std::adjacent_find(
+        bands.begin(), bands.end(),
+        [&](const ScoreBand& lower, const ScoreBand& upper) { return !rises(lower, upper); });
+    if (out_of_order != bands.end()) {
+        faults.add(node.position, {.found = quoted(out_of_order->name) + " reaching into the next band",
+                                   .expected = "bands one above the other, lowest first"});
+    }
+}
+
 BySection<double> read_shares(const Node& node, FaultLog& faults) {
     BySection<double> shares;
     Fields fields(node, "the shares of a cause", faults);
@@ -130,6 +161,14 @@ Outcome<ScoreSheet> read_score_sheet(const Node& document, const std::string& fi
         read_sections(sheet, score_sheet);
         read_cost(sheet, score_sheet);
         read_notice(sheet, score_sheet);
+        read_well_made(sheet, score_sheet);
+        score_sheet.courtesy_floor = sheet.required<double>("courtesy_floor");
+        const Node* bands = sheet.need("bands");
+        score_sheet.bands = read_list(bands, "a list of bands", faults,
+                                      [&](const Node& node) { return read_band(node, faults); });
+        if (bands != nullptr) {
+            check_bands(*bands, score_sheet.bands, faults);
+        }
         const Node* causes = sheet.need("causes");
         score_sheet.causes = read_list(causes, "a list of causes", faults,
                                        [&](const Node& node) { return read_cause(node, faults); });

@@ -76,6 +76,9 @@ Json sheet_json(const Sheet& sheet, const ScoreSheet& score_sheet) {
         result["sections"].push_back(std::move(entry));
     }
     result["at_risk"] = at_risk_json(sheet.total);
+    const ScoreRange& frame = sheet.if_otherwise_well_made;
+    result["if_otherwise_well_made"] = {
+        {"low", json_number(frame.low, 0)}, {"high", json_number(frame.high, 0)}, {"bands", frame.bands}};
     return result;
 }
 

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "quantity/quantities.hpp"
 #include "style/attribute.hpp"
 
 namespace entrywise {
@@ -18,6 +19,13 @@ struct Cause {
     double weight = 1.0;       ///< how much heavier or lighter it is charged than bitterness
 };
 
+/// A band of the scoring guide, in whole points, both ends included.
+struct ScoreBand {
+    std::string name;
+    double low = 0.0;
+    double high = 0.0;
+};
+
 /// How many of the fifty points each section carries and what a miss costs.
 struct ScoreSheet {
     BySection<double> points;
@@ -30,6 +38,9 @@ struct ScoreSheet {
         1.0;                 ///< weight of a miss while the numbers behind it are inside the style's ranges
     double threshold = 1.0;  ///< steps outside the accepted levels that half of all judges notice
     double spread = 1.0;     ///< standard deviation of that threshold over judges, in steps
+    Span<double> well_made{0.0, 0.0};  ///< what a clean beer exactly to style is worth at the table
+    double courtesy_floor = 0.0;       ///< the least that any beer is given
+    std::vector<ScoreBand> bands;      ///< of the scoring guide, lowest first
 };
 
 }  // namespace entrywise

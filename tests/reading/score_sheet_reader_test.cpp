@@ -56,6 +56,22 @@ TEST_CASE("the sheet has fifty points in five sections") {
     CHECK(sheet.points[Section::overall] == 10.0);
 }
 
+// Beer Judge Certification Program, Beer Scoresheet: the scoring guide beside the sum.
+TEST_CASE("the bands of the scoring guide leave no score out") {
+    const ScoreSheet sheet = embedded_sheet();
+    REQUIRE(sheet.bands.size() == 6);
+    CHECK(sheet.bands.front().low == 0.0);
+    CHECK(sheet.bands.back().high == 50.0);
+    CHECK(sheet.bands[3].name == "very good");
+    CHECK(sheet.bands[3].low == 30.0);
+    CHECK(sheet.bands[3].high == 37.0);
+    for (std::size_t band = 1; band < sheet.bands.size(); ++band) {
+        CHECK(sheet.bands[band].low == sheet.bands[band - 1].high + 1.0);
+    }
+    CHECK(sheet.courtesy_floor == 13.0);
+    CHECK(sheet.well_made.low <= sheet.well_made.high);
+}
+
 TEST_CASE("a greater miss costs more, and what a guide only assumes weighs less") {
     const ScoreSheet sheet = embedded_sheet();
     CHECK(sheet.one_step < sheet.two_steps);
@@ -87,11 +103,21 @@ TEST_CASE("shares that do not add up, attributes forgotten, doubled or misspelt 
     CHECK(tells(faults, "'below'"));
 }
 
+TEST_CASE("bands that reach into one another are told") {
+    const auto document = yaml_document(
+        "format: entrywise/sheet/1\nbands:\n  - {band: fair, low: 14, high: 21}\n  - {band: good, low: 21, "
+        "high: 29}\n",
+        "sheet.yaml");
+    REQUIRE(document);
+    CHECK(tells(read_score_sheet(*document, "sheet.yaml").faults, "'fair' reaching into the next band"));
+}
+
 TEST_CASE("a sheet without its parts names each of them") {
     const auto document = yaml_document("format: entrywise/sheet/1\n", "sheet.yaml");
     REQUIRE(document);
     const auto faults = read_score_sheet(*document, "sheet.yaml").faults;
-    for (const std::string part : {"sections", "cost", "notice", "causes"}) {
+    for (const std::string part :
+         {"sections", "cost", "notice", "causes", "bands", "well_made", "courtesy_floor"}) {
         CHECK_MESSAGE(tells(faults, part), part);
     }
 }
