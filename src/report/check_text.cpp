@@ -3,11 +3,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "report/assumed_text.hpp"
+#include "report/finding_title.hpp"
 #include "report/findings_text.hpp"
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
@@ -78,12 +80,16 @@ std::string not_judged_text(const Check& check, const TextStyle& style) {
     if (check.sheet.attributes_untold > 0) {
         sentences.push_back(fmt::format("The recipe leaves open, or the beer hides: {}.", untold(check)));
     }
-    if (check.style.varies) {
-        sentences.emplace_back("Parts of the style depend on a declared base style or type.");
+    if (!check.basis.empty()) {
+        sentences.push_back(check.basis);
     }
     if (!check.style.must_declare.empty()) {
-        sentences.push_back(
-            fmt::format("The entry must declare: {}.", joined(check.style.must_declare, ", ")));
+        std::vector<std::string> declarations;
+        for (std::string name : check.style.must_declare) {
+            std::replace(name.begin(), name.end(), '-', ' ');
+            declarations.push_back(std::move(name));
+        }
+        sentences.push_back(fmt::format("The entry must declare: {}.", joined(declarations, ", ")));
     }
     sentences.emplace_back(
         "No recipe tells of infection, a stalled fermentation, air taken up in packaging, light-struck "
@@ -131,12 +137,6 @@ std::string numbers_summary(const Sheet& sheet) {
                : fmt::format("{} of {} numbers most likely inside", inside, sheet.numbers.size());
 }
 
-/// `bitterness (flavor), above the style`.
-std::string in_a_sentence(const Finding& finding) {
-    return fmt::format("{} ({}), {} the style", spoken(finding.attribute), title_of(finding.section),
-                       finding.direction == Direction::above ? "above" : "below");
-}
-
 /// What matters most, to stand last, beside the prompt.
 std::string summary_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
     const PointsAtRisk& total = check.sheet.total;
@@ -156,6 +156,7 @@ std::string check_text(const Check& check, const ScoreSheet& score_sheet, const 
     const std::vector<std::string> parts{
         numbers_text(check, style),
         sheet_text(check.sheet, score_sheet, style) + frame_text(check, score_sheet, style),
+        strengths_text(check, style),
         findings_text(check, style),
         assumed_text(check.beer, style),
         not_judged_text(check, style),

@@ -153,7 +153,7 @@ TEST_CASE("where no change reaches the level, general advice is given, or none")
     const Beer beer = brew_at_middle(pale_ale());
     CHECK(corrections_of(finding, pale_ale(), beer, Style(), PhraseBook()).empty());
     PhraseBook book;
-    book["flavor.smoke"].raise = "use smoked malt";
+    book.by_attribute["flavor.smoke"].raise = "use smoked malt";
     const auto corrections = corrections_of(finding, pale_ale(), beer, Style(), book);
     REQUIRE(corrections.size() == 1);
     CHECK(corrections.front() == "use smoked malt");
