@@ -71,8 +71,11 @@ std::string settling_of(const Beer& beer) {
     const std::string yeast = drivers.flocculation == Flocculation::low      ? "yeast that settles badly"
                               : drivers.flocculation == Flocculation::medium ? "yeast that settles fairly"
                                                                              : "yeast that settles well";
-    return yeast + (drivers.filtered ? ", filtered, " : ", ") + fixed(drivers.cold_weeks, 0) +
-           " weeks in the cold";
+    const std::string weeks = fixed(drivers.cold_weeks, 0);
+    const std::string cold = weeks == "0"   ? "hardly any time in the cold"
+                             : weeks == "1" ? "a week in the cold"
+                                            : weeks + " weeks in the cold";
+    return yeast + (drivers.filtered ? ", filtered, " : ", ") + cold;
 }
 
 /// The lines on numbers and settings behind an attribute, besides its ingredients.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,19 +24,30 @@ struct AdvisedFinding {
     std::vector<std::string> corrections;  ///< changes to the recipe, the least first; may be empty
 };
 
+/// A strength in words.
+struct AdvisedStrength {
+    Strength strength;
+    std::string note;
+};
+
 /// A recipe held against a style: everything a report shows. Reports draw it and decide nothing.
 struct Check {
     Recipe recipe;
-    Style style;
+    Style style;                      ///< what was judged by: that of the entry, or it and its base as one
+    std::optional<Style> base_style;  ///< declared and used
+    std::string basis;                ///< on what a style that leaves things open was judged; else empty
     Beer beer;
     Profile profile;
     Sheet sheet;
     std::vector<AdvisedFinding> findings;
+    std::vector<AdvisedStrength> strengths;
     std::vector<Caution> cautions;
 };
 
-/// Works a recipe out and holds it against a style.
+/// Works a recipe out and holds it against a style; one that varies, against the base style with what it asks
+/// besides.
 Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet,
-            const Perception& perception, const PhraseBook& phrases);
+            const Perception& perception, const PhraseBook& phrases,
+            const std::optional<Style>& base_style = {});
 
 }  // namespace entrywise

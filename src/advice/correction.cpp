@@ -81,11 +81,8 @@ std::optional<double> setting_for(const Finding& finding, const Lever& lever, do
 }
 
 std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
-    const auto found = phrases.find(std::string(word_of(finding.section)) + "." + finding.attribute);
-    if (found == phrases.end()) {
-        return {};
-    }
-    return finding.direction == Direction::above ? found->second.lower : found->second.raise;
+    const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
+    return finding.direction == Direction::above ? phrase.lower : phrase.raise;
 }
 
 }  // namespace

@@ -38,7 +38,7 @@ template <class Quantity>
 std::string past_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range,
                        Quantity unit, int decimals, const std::string& unit_text) {
     const auto number = [&](Quantity value) { return fixed(in(value, unit), decimals); };
-    std::string text = "about " + number(estimate.median()) + unit_text + "; ";
+    std::string text = " comes out about " + number(estimate.median()) + unit_text + "; ";
     if (range && range->low && range->high) {
         return text + "the style runs from " + number(*range->low) + " to " + number(*range->high);
     }
@@ -60,9 +60,19 @@ std::string in_numbers(const Finding& finding, const Beer& beer, const Style& st
                       " % by volume");
 }
 
+/// Whether it cannot be sensed at all where it should be.
+bool is_missing(const Finding& finding) {
+    return scale_of_finding(finding) == SensoryScale::intensity &&
+           word_outside(SensoryScale::intensity, finding) == words_of(SensoryScale::intensity).front();
+}
+
 std::string in_words(const Finding& finding, const Style& style) {
     const std::string asks = finding.assumed ? " is taken to have " : " asks for ";
-    return level_in_words(finding) + "; " + style.name + asks + accepted_in_words(finding);
+    const bool perhaps = is_likely_inside(finding);
+    const std::string comes = is_missing(finding)
+                                  ? (perhaps ? " may be missing" : " is missing")
+                                  : (perhaps ? " may come out " : " comes out ") + level_in_words(finding);
+    return comes + "; " + style.name + asks + accepted_in_words(finding);
 }
 
 }  // namespace
@@ -95,20 +105,22 @@ bool is_likely_inside(const Finding& finding) {
            finding.level <= finding.accepted_high + rounding;
 }
 
+std::string note_on(const Strength& strength, const PhraseBook& phrases) {
+    const Attribute attribute = strength.attribute;
+    const Phrase phrase =
+        phrases.phrase_for(std::string(word_of(section_of(attribute))), std::string(word_of(attribute)));
+    const double level = std::clamp(strength.level, strength.accepted_low, strength.accepted_high);
+    return capitalized(phrase.noun) + " is " + std::string(word_for(scale_of(attribute), level)) +
+           (phrase.right.empty() ? ", as the style asks" : ": " + phrase.right) + ".";
+}
+
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases) {
-    const std::string name = std::string(word_of(finding.section)) + "." + finding.attribute;
-    const auto found = phrases.find(name);
-    Phrase phrase;
-    phrase.noun = finding.attribute;
-    if (found != phrases.end()) {
-        phrase = found->second;
-    }
-    const std::string& effect = finding.direction == Direction::above ? phrase.above : phrase.below;
-    const bool only_perhaps = is_likely_inside(finding) && !finding.told_by_number;
-    const std::string comes = only_perhaps ? " may come out " : " comes out ";
+    const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
+    const std::string& said = finding.direction == Direction::above ? phrase.above : phrase.below;
+    const std::string effect = is_missing(finding) ? "" : said;
     const std::string how =
         finding.told_by_number ? in_numbers(finding, beer, style) : in_words(finding, style);
-    return capitalized(phrase.noun) + comes + how + (effect.empty() ? "" : ": " + effect) + ".";
+    return capitalized(phrase.noun) + how + (effect.empty() ? "" : ": " + effect) + ".";
 }
 
 }  // namespace entrywise

@@ -13,6 +13,9 @@ namespace entrywise {
 /// and what that does to the beer.
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases);
 
+/// What a judge would write first: something that the beer does right by its style.
+std::string note_on(const Strength& strength, const PhraseBook& phrases);
+
 /// The levels that a finding's style accepts, in the words of the scale: `low to medium-low`.
 std::string accepted_in_words(const Finding& finding);
 

@@ -1,3 +1,4 @@
+#include <optional>
 #include <utility>
 
 #include "advice/check.hpp"
@@ -61,6 +62,22 @@ Outcome<Style> style_for(const Recipe& recipe, const Call& call, const Library& 
     return style;
 }
 
+/// The base style that the recipe declares, if it does.
+Outcome<std::optional<Style>> base_style_for(const Recipe& recipe, const Library& library) {
+    if (!recipe.base_style) {
+        return std::optional<Style>();
+    }
+    Outcome<Style> style = library.style(*recipe.base_style);
+    if (style) {
+        return std::optional<Style>(*std::move(style.value));
+    }
+    for (Fault& fault : style.faults) {
+        fault.place.file = recipe.file;
+        fault.found += " (base_style)";
+    }
+    return style.faults;
+}
+
 /// Decided on the points as they are printed.
 ExitStatus status_of(const Sheet& sheet, const Call& call) {
     constexpr int printed_decimals = 1;
@@ -73,7 +90,12 @@ Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Bench& b
     if (!style) {
         return style.faults;
     }
-    const Check checked = check(recipe, *style, bench.score_sheet, bench.perception, bench.phrases);
+    const Outcome<std::optional<Style>> base_style = base_style_for(recipe, bench.library);
+    if (!base_style) {
+        return base_style.faults;
+    }
+    const Check checked =
+        check(recipe, *style, bench.score_sheet, bench.perception, bench.phrases, *base_style);
     Report report;
     report.status = status_of(checked.sheet, call);
     if (call.format == Format::json) {

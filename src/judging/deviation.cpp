@@ -16,6 +16,17 @@ double steps_outside(double level, double low, double high) {
     return level > high ? level - high : std::min(level - low, 0.0);
 }
 
+/// A trait that a style asks for at low or more and that is not there at all is missing, which is never less
+/// than a plain miss of two steps (working values).
+constexpr double asked_for_from = 2.0;
+constexpr double absent_below = 0.5;
+constexpr double steps_of_missing = -2.0;
+
+bool is_asked_for(Attribute attribute, const Expectation& expectation) {
+    return !expectation.assumed && expectation.low >= asked_for_from &&
+           scale_of(attribute) == SensoryScale::intensity;
+}
+
 /// Whether, draw by draw, a number lies in the style's range as it is printed. Without a range nothing speaks
 /// for the beer.
 template <class Quantity>
@@ -107,11 +118,13 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
     std::vector<double> steps;
     steps.reserve(level.count());
     std::size_t told_by_number = 0;
+    const bool asked_for = is_asked_for(attribute, expectation);
     for (std::size_t draw = 0; draw < level.count(); ++draw) {
         const bool numbers_met = !met.empty() && met[draw];
+        const double outside = steps_outside(level[draw] - habit, expectation.low, expectation.high);
+        const bool is_missing = asked_for && level[draw] < absent_below;
         const double weight = numbers_met ? score_sheet.in_range_weight : 1.0;
-        const double by_words =
-            weight * steps_outside(level[draw] - habit, expectation.low, expectation.high);
+        const double by_words = weight * (is_missing ? std::min(outside, steps_of_missing) : outside);
         const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
         steps.push_back(number_says_more ? by_number[draw] : by_words);
         told_by_number += number_says_more ? 1 : 0;

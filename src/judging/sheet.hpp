@@ -27,6 +27,14 @@ struct PointsAtRisk {
     double high = 0.0;
 };
 
+/// The span that the score of the whole beer may fall into, in whole points, and the bands of the scoring
+/// guide that it touches, lowest first.
+struct ScoreRange {
+    double low = 0.0;
+    double high = 0.0;
+    std::vector<std::string> bands;
+};
+
 enum class Direction { above, below };
 
 /// One thing out of style that a judge may note.
@@ -43,6 +51,14 @@ struct Finding {
     bool told_by_number = false;  ///< the number of the same name is further out than the word for it
 };
 
+/// One thing that the beer does right by its style, and that makes the style what it is.
+struct Strength {
+    Attribute attribute = Attribute::flavor_malt;
+    double level = 0.0;  ///< median level on the attribute's scale
+    double accepted_low = 0.0;
+    double accepted_high = 0.0;
+};
+
 /// `flavor.bitterness.above`: the finding's name, the same in every version.
 std::string id_of(const Finding& finding);
 
@@ -51,14 +67,18 @@ struct Sheet {
     std::vector<NumberCheck> numbers;
     BySection<PointsAtRisk> at_risk;
     PointsAtRisk total;
+    ScoreRange if_otherwise_well_made;  ///< the score, where brewing and keeping take nothing further
     std::vector<Finding> findings;
+    std::vector<Strength> strengths;  ///< what marks the style most first; at most three
     int attributes_checked = 0;
     int attributes_untold = 0;         ///< described by the style, but left open by the recipe
     int attributes_not_described = 0;  ///< of which the style says nothing
 };
 
 /// Holds a beer and what is sensed of it against a style. Predicts the points that the recipe puts at risk;
-/// what comes from execution (infection, oxidation, light) is not in it.
-Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet);
+/// what comes from execution (infection, oxidation, light) is not in it. Findings that are no matter of a
+/// level, such as a missing declaration, come with their points, which go to their own section.
+Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
+            const std::vector<Finding>& beside_levels = {});
 
 }  // namespace entrywise

@@ -23,6 +23,17 @@ Json style_json(const Style& style) {
     return result;
 }
 
+Json style_json(const Check& check) {
+    Json result = style_json(check.style);
+    if (check.base_style) {
+        result["base"] = style_json(*check.base_style);
+    }
+    if (!check.basis.empty()) {
+        result["basis"] = check.basis;
+    }
+    return result;
+}
+
 Json end_json(std::optional<double> end) {
     return end ? Json(*end) : Json(nullptr);
 }
@@ -76,6 +87,26 @@ Json sheet_json(const Sheet& sheet, const ScoreSheet& score_sheet) {
         result["sections"].push_back(std::move(entry));
     }
     result["at_risk"] = at_risk_json(sheet.total);
+    const ScoreRange& frame = sheet.if_otherwise_well_made;
+    result["if_otherwise_well_made"] = {
+        {"low", json_number(frame.low, 0)}, {"high", json_number(frame.high, 0)}, {"bands", frame.bands}};
+    return result;
+}
+
+/// Whether a finding is a matter of a level; a missing declaration is not.
+bool is_on_a_scale(const Finding& finding) {
+    return finding.attribute == "color" || attribute_named(finding.section, finding.attribute).has_value();
+}
+
+Json strength_json(const AdvisedStrength& advised) {
+    const Strength& strength = advised.strength;
+    Json result;
+    result["section"] = std::string(word_of(section_of(strength.attribute)));
+    result["attribute"] = std::string(word_of(strength.attribute));
+    result["level"] = json_number(strength.level, level_decimals);
+    result["note"] = advised.note;
+    result["accepted"] = Json::array({json_number(strength.accepted_low, level_decimals),
+                                      json_number(strength.accepted_high, level_decimals)});
     return result;
 }
 
@@ -91,9 +122,11 @@ Json finding_json(const AdvisedFinding& advised) {
     result["causes"] = advised.causes;
     result["corrections"] = advised.corrections;
     result["id"] = id_of(finding);
-    result["level"] = json_number(finding.level, level_decimals);
-    result["accepted"] = Json::array({json_number(finding.accepted_low, level_decimals),
-                                      json_number(finding.accepted_high, level_decimals)});
+    if (is_on_a_scale(finding)) {
+        result["level"] = json_number(finding.level, level_decimals);
+        result["accepted"] = Json::array({json_number(finding.accepted_low, level_decimals),
+                                          json_number(finding.accepted_high, level_decimals)});
+    }
     result["assumed"] = finding.assumed;
     return result;
 }
@@ -105,7 +138,7 @@ Json check_json(const Check& check, const ScoreSheet& score_sheet) {
     document["format"] = "entrywise/check/1";
     document["program"] = program_version();
     document["recipe"] = json_recipe(check.recipe);
-    document["style"] = style_json(check.style);
+    document["style"] = style_json(check);
     document["beer"] = beer_json(check.beer);
     document["numbers"] = numbers_json(check);
     document["profile"] = profile_json(check.profile);
@@ -117,6 +150,10 @@ Json check_json(const Check& check, const ScoreSheet& score_sheet) {
     document["cautions"] = Json::array();
     for (const Caution& caution : check.cautions) {
         document["cautions"].push_back({{"kind", caution.kind}, {"text", caution.text}});
+    }
+    document["strengths"] = Json::array();
+    for (const AdvisedStrength& strength : check.strengths) {
+        document["strengths"].push_back(strength_json(strength));
     }
     document["assumed"] = check.beer.assumptions;
     return document;

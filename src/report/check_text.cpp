@@ -3,11 +3,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "report/assumed_text.hpp"
+#include "report/finding_title.hpp"
 #include "report/findings_text.hpp"
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
@@ -25,6 +27,14 @@ std::string style_title(const Style& style) {
 
 std::string headed(std::string_view head, const std::string& body, const TextStyle& style) {
     return bold(head, style) + '\n' + body;
+}
+
+double all_points_of(const ScoreSheet& score_sheet) {
+    double points = 0.0;
+    for (const Section section : sheet_sections) {
+        points += score_sheet.points[section];
+    }
+    return points;
 }
 
 /// The attributes that a condition holds for, by section.
@@ -70,15 +80,42 @@ std::string not_judged_text(const Check& check, const TextStyle& style) {
     if (check.sheet.attributes_untold > 0) {
         sentences.push_back(fmt::format("The recipe leaves open, or the beer hides: {}.", untold(check)));
     }
-    if (check.style.varies) {
-        sentences.emplace_back("Parts of the style depend on a declared base style or type.");
+    if (!check.basis.empty()) {
+        sentences.push_back(check.basis);
     }
     if (!check.style.must_declare.empty()) {
-        sentences.push_back(
-            fmt::format("The entry must declare: {}.", joined(check.style.must_declare, ", ")));
+        std::vector<std::string> declarations;
+        for (std::string name : check.style.must_declare) {
+            std::replace(name.begin(), name.end(), '-', ' ');
+            declarations.push_back(std::move(name));
+        }
+        sentences.push_back(fmt::format("The entry must declare: {}.", joined(declarations, ", ")));
     }
-    sentences.emplace_back("Execution (infection, oxidation, light, handling) is left to the palate.");
+    sentences.emplace_back(
+        "No recipe tells of infection, a stalled fermentation, air taken up in packaging, light-struck "
+        "bottles, "
+        "staling with age or a poor pour: that is left to the palate.");
     return headed("Not judged", paragraph(shown(joined(sentences, " "), style), 2, 2, style), style);
+}
+
+/// What the recipe says of the whole score, and what it cannot say.
+std::string frame_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
+    const ScoreRange& frame = check.sheet.if_otherwise_well_made;
+    std::string span = shortest(frame.low);
+    if (frame.high > frame.low) {
+        span += std::string(dash(style)) + shortest(frame.high);
+    }
+    std::string bands;
+    if (!frame.bands.empty()) {
+        bands = ", " + frame.bands.front();
+        bands += frame.bands.size() > 1 ? " to " + frame.bands.back() : "";
+    }
+    return paragraph(
+        shown(fmt::format("If otherwise well made: {} of {}{}. The points above are those that the "
+                          "recipe puts at risk; brewing, keeping and serving may take more.",
+                          span, shortest(all_points_of(score_sheet)), bands),
+              style),
+        0, 0, style);
 }
 
 std::string cautions_text(const Check& check, const TextStyle& style) {
@@ -100,25 +137,15 @@ std::string numbers_summary(const Sheet& sheet) {
                : fmt::format("{} of {} numbers most likely inside", inside, sheet.numbers.size());
 }
 
-/// `bitterness (flavor), above the style`.
-std::string in_a_sentence(const Finding& finding) {
-    return fmt::format("{} ({}), {} the style", spoken(finding.attribute), title_of(finding.section),
-                       finding.direction == Direction::above ? "above" : "below");
-}
-
 /// What matters most, to stand last, beside the prompt.
 std::string summary_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
-    double all_points = 0.0;
-    for (const Section section : sheet_sections) {
-        all_points += score_sheet.points[section];
-    }
     const PointsAtRisk& total = check.sheet.total;
     const std::string first = check.findings.empty()
                                   ? std::string("nothing that a judge would likely note")
                                   : "first to mend: " + in_a_sentence(check.findings.front().finding);
     const std::string summary = fmt::format(
         "{} as {}: {} of {} points at risk ({}{}{}); {}; {}.", check.recipe.name, style_title(check.style),
-        points_text(total.median), shortest(all_points), points_text(total.low), dash(style),
+        points_text(total.median), shortest(all_points_of(score_sheet)), points_text(total.low), dash(style),
         points_text(total.high), numbers_summary(check.sheet), first);
     return paragraph(shown(summary, style), 0, 0, style);
 }
@@ -126,13 +153,10 @@ std::string summary_text(const Check& check, const ScoreSheet& score_sheet, cons
 }  // namespace
 
 std::string check_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
-    const std::string honest_words =
-        "Points that the recipe puts at risk, not the whole score: what brewing, keeping and serving add or "
-        "take, "
-        "only the glass tells.";
     const std::vector<std::string> parts{
         numbers_text(check, style),
-        sheet_text(check.sheet, score_sheet, style) + paragraph(honest_words, 0, 0, style),
+        sheet_text(check.sheet, score_sheet, style) + frame_text(check, score_sheet, style),
+        strengths_text(check, style),
         findings_text(check, style),
         assumed_text(check.beer, style),
         not_judged_text(check, style),

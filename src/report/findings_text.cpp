@@ -1,10 +1,8 @@
 #include "report/findings_text.hpp"
 
-#include <fmt/format.h>
-
 #include "base/text.hpp"
+#include "report/finding_title.hpp"
 #include "report/number_table.hpp"
-#include "report/sections.hpp"
 #include "report/sheet_text.hpp"
 
 namespace entrywise {
@@ -48,9 +46,15 @@ std::string finding_text(const AdvisedFinding& advised, const TextStyle& style) 
 
 }  // namespace
 
-std::string title_of(const Finding& finding) {
-    return fmt::format("{}: {} {} the style", title_of(finding.section), spoken(finding.attribute),
-                       finding.direction == Direction::above ? "above" : "below");
+std::string strengths_text(const Check& check, const TextStyle& style) {
+    if (check.strengths.empty()) {
+        return {};
+    }
+    std::string text = bold("In style", style) + '\n';
+    for (const AdvisedStrength& strength : check.strengths) {
+        text += paragraph(shown(strength.note, style), indent, hanging_indent, style);
+    }
+    return text;
 }
 
 std::string findings_text(const Check& check, const TextStyle& style) {

@@ -11,7 +11,7 @@ namespace entrywise {
 /// there is nothing.
 std::string findings_text(const Check& check, const TextStyle& style);
 
-/// `flavor: bitterness above the style`.
-std::string title_of(const Finding& finding);
+/// What the beer does right by its style, a line each. Empty if there is nothing to name.
+std::string strengths_text(const Check& check, const TextStyle& style);
 
 }  // namespace entrywise

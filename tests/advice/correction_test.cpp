@@ -133,7 +133,7 @@ TEST_CASE("a body too thin asks for a warmer mash, one too full for a cooler one
         return advised->corrections.front();
     };
     const double body = level_at_middle(recipe, Attribute::mouthfeel_body);
-    const std::string thin = correction_for("mouthfeel.body.below", body + 0.6, body + 0.8);
+    const std::string thin = correction_for("mouthfeel.body.below", body + 0.45, body + 0.5);
     CHECK((has(thin, "mash at") || has(thin, "carbonate to")));
     const auto degrees_of = [](const std::string& text) {
         return std::stoi(text.substr(text.find("mash at ") + 8));
@@ -153,7 +153,7 @@ TEST_CASE("where no change reaches the level, general advice is given, or none")
     const Beer beer = brew_at_middle(pale_ale());
     CHECK(corrections_of(finding, pale_ale(), beer, Style(), usual_palate(), PhraseBook()).empty());
     PhraseBook book;
-    book["flavor.smoke"].raise = "use smoked malt";
+    book.by_attribute["flavor.smoke"].raise = "use smoked malt";
     const auto corrections = corrections_of(finding, pale_ale(), beer, Style(), usual_palate(), book);
     REQUIRE(corrections.size() == 1);
     CHECK(corrections.front() == "use smoked malt");

@@ -24,11 +24,12 @@ Finding bitter(double level, double low, double high, Direction direction = Dire
 
 PhraseBook phrases() {
     PhraseBook book;
-    book["flavor.bitterness"] = {.noun = "bitterness",
-                                 .above = "it lingers past the malt",
-                                 .below = "the finish lacks an edge",
-                                 .lower = "cut the bittering hops",
-                                 .raise = "more bittering hops"};
+    book.by_attribute["flavor.bitterness"] = {.noun = "bitterness",
+                                              .above = "it lingers past the malt",
+                                              .below = "the finish lacks an edge",
+                                              .right = "it holds the malt in check",
+                                              .lower = "cut the bittering hops",
+                                              .raise = "more bittering hops"};
     return book;
 }
 

@@ -56,6 +56,22 @@ TEST_CASE("the sheet has fifty points in five sections") {
     CHECK(sheet.points[Section::overall] == 10.0);
 }
 
+// Beer Judge Certification Program, Beer Scoresheet: the scoring guide beside the sum.
+TEST_CASE("the bands of the scoring guide leave no score out") {
+    const ScoreSheet sheet = embedded_sheet();
+    REQUIRE(sheet.bands.size() == 6);
+    CHECK(sheet.bands.front().low == 0.0);
+    CHECK(sheet.bands.back().high == 50.0);
+    CHECK(sheet.bands[3].name == "very good");
+    CHECK(sheet.bands[3].low == 30.0);
+    CHECK(sheet.bands[3].high == 37.0);
+    for (std::size_t band = 1; band < sheet.bands.size(); ++band) {
+        CHECK(sheet.bands[band].low == sheet.bands[band - 1].high + 1.0);
+    }
+    CHECK(sheet.courtesy_floor == 13.0);
+    CHECK(sheet.well_made.low <= sheet.well_made.high);
+}
+
 TEST_CASE("a greater miss costs more, and what a guide only assumes weighs less") {
     const ScoreSheet sheet = embedded_sheet();
     CHECK(sheet.one_step < sheet.two_steps);
@@ -67,10 +83,10 @@ TEST_CASE("a greater miss costs more, and what a guide only assumes weighs less"
 TEST_CASE("faults of fermentation are charged for their presence, never for their absence") {
     for (const Cause& cause : embedded_sheet().causes) {
         if (cause.name == "diacetyl" || cause.name == "dimethyl sulfide" || cause.name == "sulfur") {
-            CHECK_MESSAGE(cause.only_above, cause.name);
+            CHECK_MESSAGE(cause.charged == Charged::above, cause.name);
         }
         if (cause.name == "bitterness") {
-            CHECK_FALSE(cause.only_above);
+            CHECK(cause.charged == Charged::both);
         }
     }
 }
@@ -78,20 +94,30 @@ TEST_CASE("faults of fermentation are charged for their presence, never for thei
 TEST_CASE("shares that do not add up, attributes forgotten, doubled or misspelt are told") {
     const auto faults = faults_with_causes(
         "  - {cause: one, shown_by: [flavor.bitternes], weight: 1, shares: {flavor: 60 %, overall: 30 %}}\n"
-        "  - {cause: two, shown_by: [aroma.hop, aroma.hop], weight: 1, charged: below, shares: {aroma: 100 "
+        "  - {cause: two, shown_by: [aroma.hop, aroma.hop], weight: 1, charged: beside, shares: {aroma: 100 "
         "%}}\n");
     CHECK(tells(faults, "shares that add up to 90.0 %"));
     CHECK(tells(faults, "nearest known: flavor.bitterness"));
     CHECK(tells(faults, "aroma.hop in 2 causes"));
     CHECK(tells(faults, "mouthfeel.body in 0 causes"));
-    CHECK(tells(faults, "'below'"));
+    CHECK(tells(faults, "'beside'"));
+}
+
+TEST_CASE("bands that reach into one another are told") {
+    const auto document = yaml_document(
+        "format: entrywise/sheet/1\nbands:\n  - {band: fair, low: 14, high: 21}\n  - {band: good, low: 21, "
+        "high: 29}\n",
+        "sheet.yaml");
+    REQUIRE(document);
+    CHECK(tells(read_score_sheet(*document, "sheet.yaml").faults, "'fair' reaching into the next band"));
 }
 
 TEST_CASE("a sheet without its parts names each of them") {
     const auto document = yaml_document("format: entrywise/sheet/1\n", "sheet.yaml");
     REQUIRE(document);
     const auto faults = read_score_sheet(*document, "sheet.yaml").faults;
-    for (const std::string part : {"sections", "cost", "notice", "causes"}) {
+    for (const std::string part :
+         {"sections", "cost", "notice", "causes", "bands", "well_made", "courtesy_floor"}) {
         CHECK_MESSAGE(tells(faults, part), part);
     }
 }
@@ -103,12 +129,12 @@ TEST_CASE("every attribute has its phrases") {
         const std::string name =
             std::string(word_of(section_of(attribute))) + "." + std::string(word_of(attribute));
         CAPTURE(name);
-        REQUIRE(phrases->count(name) == 1);
-        CHECK_FALSE(phrases->at(name).noun.empty());
-        CHECK_FALSE(phrases->at(name).above.empty());
+        REQUIRE(phrases->by_attribute.count(name) == 1);
+        CHECK_FALSE(phrases->by_attribute.at(name).noun.empty());
+        CHECK_FALSE(phrases->by_attribute.at(name).above.empty());
     }
-    CHECK(phrases->count("appearance.color") == 1);
-    CHECK(phrases->size() == attribute_count + 1);
+    CHECK(phrases->by_attribute.count("appearance.color") == 1);
+    CHECK(phrases->by_attribute.size() == attribute_count + 1);
 }
 
 TEST_CASE("a phrase without a noun is a fault with its place") {

@@ -77,6 +77,14 @@ TEST_CASE("an open end is null, an end that belongs to the next style is told") 
     CHECK(numbers[3]["range"] == Json::array({nullptr, 14.0}));
 }
 
+TEST_CASE("the sheet frames the whole score") {
+    const Json frame = document()["sheet"]["if_otherwise_well_made"];
+    check_starts_with(frame, {"low", "high", "bands"});
+    CHECK(frame["low"] == 34.0);
+    CHECK(frame["high"] == 41.0);
+    CHECK(frame["bands"] == Json::array({"very good", "excellent"}));
+}
+
 TEST_CASE("the finding has its lasting name") {
     CHECK(document()["findings"][0]["id"] == "flavor.bitterness.above");
     CHECK(document()["findings"][0]["noticed"] == 0.64);

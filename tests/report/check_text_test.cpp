@@ -71,6 +71,14 @@ TEST_CASE("a check tells numbers, sheet, finding, cause, correction and caution"
     CHECK(has(text, "Holds gluten"));
 }
 
+TEST_CASE("the score is framed, and what no recipe tells is said") {
+    const std::string text = text_with({160, false, false});
+    CHECK(has(text, "If otherwise well made: 34–41 of 50, very good to excellent."));
+    for (const std::string untold : {"infection", "packaging", "light", "age"}) {
+        CHECK_MESSAGE(has(text, untold), untold);
+    }
+}
+
 TEST_CASE("a chance is never printed as certain") {
     const std::string text = text_with({80, false, false});
     CHECK(has(text, ">99 %"));

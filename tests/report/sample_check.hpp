@@ -76,6 +76,7 @@ inline Sheet sample_sheet() {
     sheet.at_risk[Section::flavor] = {1.9, 0.8, 3.1};
     sheet.at_risk[Section::overall] = {0.6, 0.1, 1.2};
     sheet.total = {2.5, 0.9, 4.3};
+    sheet.if_otherwise_well_made = {34.0, 41.0, {"very good", "excellent"}};
     sheet.findings = {{Section::flavor, "bitterness", Direction::above, 0.64, 1.9, 6.8, 4.0, 6.0, false}};
     sheet.attributes_checked = 2;
     sheet.attributes_not_described = 38;

@@ -1,0 +1,140 @@
+#include "judging/account.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+#include "judging/notice.hpp"
+
+namespace entrywise {
+
+namespace {
+
+constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
+                                                      Section::mouthfeel, Section::overall};
+
+std::optional<std::size_t> miss_named(const std::string& name, const ScoreSheet& score_sheet) {
+    for (std::size_t miss = 0; miss < score_sheet.one_miss.size(); ++miss) {
+        const std::vector<std::string>& names = score_sheet.one_miss[miss];
+        if (std::find(names.begin(), names.end(), name) != names.end()) {
+            return miss;
+        }
+    }
+    return std::nullopt;
+}
+
+double charged_steps(double outside, Charged charged) {
+    const bool is_charged = charged == Charged::both || (charged == Charged::above) == (outside > 0.0);
+    return is_charged ? outside : 0.0;
+}
+
+Charge charge_of(const Deviation& deviation, const std::string& name, const Cause& cause,
+                 const ScoreSheet& score_sheet) {
+    Charge charge;
+    charge.deviation = &deviation;
+    charge.above.miss = miss_named(name + ".above", score_sheet);
+    charge.below.miss = miss_named(name + ".below", score_sheet);
+    charge.points.reserve(deviation.steps.size());
+    for (const double outside : deviation.steps) {
+        const double steps = charged_steps(outside, cause.charged);
+        const double noticed = chance_of_notice(steps, score_sheet);
+        charge.tally(steps).noticed += noticed;
+        charge.points.push_back(noticed * points_for(steps, score_sheet) * cause.weight * deviation.weight);
+    }
+    return charge;
+}
+
+/// The dearest charge of a draw. A section is charged with the dearest attribute of its own; where the cause
+/// shows in none of the section's attributes, with the dearest of all.
+Charge* dearest_of(std::vector<Charge>& charges, Section section, bool has_own, std::size_t draw) {
+    Charge* dearest = nullptr;
+    for (Charge& charge : charges) {
+        const bool counts = !has_own || charge.deviation->section == section;
+        if (counts && (dearest == nullptr || charge.points[draw] > dearest->points[draw])) {
+            dearest = &charge;
+        }
+    }
+    return dearest != nullptr && dearest->points[draw] > 0.0 ? dearest : nullptr;
+}
+
+}  // namespace
+
+std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
+                               const ScoreSheet& score_sheet) {
+    std::vector<Charge> charges;
+    for (const Deviation& deviation : deviations) {
+        const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
+        if (std::find(cause.shown_by.begin(), cause.shown_by.end(), name) != cause.shown_by.end()) {
+            charges.push_back(charge_of(deviation, name, cause, score_sheet));
+        }
+    }
+    return charges;
+}
+
+Account::Account(const ScoreSheet& score_sheet, std::size_t draws)
+    : score_sheet_(score_sheet), charged_(score_sheet.one_miss.size()) {
+    for (const Section section : sections) {
+        left_[section].assign(draws, 1.0);
+    }
+}
+
+double Account::most_of(Section section) const {
+    return score_sheet_.at_most[section].value_or(score_sheet_.points[section]);
+}
+
+void Account::take(const Cause& cause, std::vector<Charge>& charges) {
+    for (const Section section : sections) {
+        if (cause.shares[section] > 0.0) {
+            take_in(section, cause, charges);
+        }
+    }
+}
+
+void Account::take(Section section, double points) {
+    const double most = most_of(section);
+    for (double& left : left_[section]) {
+        left *= 1.0 - std::min(points, most) / most;
+    }
+}
+
+Estimate<double> Account::at_risk(Section section) const {
+    const double most = most_of(section);
+    return lift([most](double left) { return most * (1.0 - left); }, Estimate<double>(left_[section]));
+}
+
+/// What was charged already for the miss that a charge is part of, and the greater of the two kept for the
+/// next.
+double Account::charged_before(const Tally& tally, Section section, std::size_t draw, double points) {
+    if (!tally.miss) {
+        return 0.0;
+    }
+    std::vector<double>& charged = charged_[*tally.miss][section];
+    charged.resize(left_[section].size(), 0.0);
+    const double before = charged[draw];
+    charged[draw] = std::max(before, points);
+    return before;
+}
+
+void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges) {
+    const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
+        return charge.deviation->section == section;
+    });
+    std::vector<double>& left = left_[section];
+    const double most = most_of(section);
+    const double limit = std::min(cause.at_most[section].value_or(most), most);
+    for (std::size_t draw = 0; draw < left.size(); ++draw) {
+        Charge* dearest = dearest_of(charges, section, has_own, draw);
+        if (dearest == nullptr) {
+            continue;
+        }
+        Tally& tally = dearest->tally(dearest->deviation->steps[draw]);
+        const double points = std::min(cause.shares[section] * dearest->points[draw], limit);
+        const double before = charged_before(tally, section, draw, points);
+        if (points > before) {
+            left[draw] *= (1.0 - points / most) / (1.0 - before / most);
+            tally.points += points - before;
+        }
+    }
+}
+
+}  // namespace entrywise

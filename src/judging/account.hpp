@@ -1,0 +1,59 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "judging/deviation.hpp"
+#include "quantity/estimate.hpp"
+#include "style/score_sheet.hpp"
+
+namespace entrywise {
+
+/// Points and notice of one attribute in one direction, summed over the draws.
+struct Tally {
+    double noticed = 0.0;
+    double points = 0.0;
+    std::optional<std::size_t> miss;  ///< which of the sheet's misses it is part of
+};
+
+/// What one deviation is expected to cost over all sections, draw by draw, before it is shared out; and what
+/// of it was charged in the end.
+struct Charge {
+    const Deviation* deviation = nullptr;
+    std::vector<double> points;
+    Tally above;
+    Tally below;
+
+    Tally& tally(double steps) { return steps > 0.0 ? above : below; }
+};
+
+/// The charges of one cause: those of the attributes that show it and that the style describes.
+std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
+                               const ScoreSheet& score_sheet);
+
+/// Adds up by section and draw what the causes cost.
+class Account {
+  public:
+    Account(const ScoreSheet& score_sheet, std::size_t draws);
+
+    /// Charges a cause to its sections, and notes with each charge what of it was taken.
+    void take(const Cause& cause, std::vector<Charge>& charges);
+
+    /// Charges so many points to a section, whatever the draw.
+    void take(Section section, double points);
+
+    /// Points at risk in a section. Misses do not add up without limit: each takes its part of what is left.
+    Estimate<double> at_risk(Section section) const;
+
+  private:
+    double most_of(Section section) const;
+    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges);
+    double charged_before(const Tally& tally, Section section, std::size_t draw, double points);
+
+    const ScoreSheet& score_sheet_;
+    BySection<std::vector<double>> left_;
+    std::vector<BySection<std::vector<double>>> charged_;  ///< by miss: what was charged for it so far
+};
+
+}  // namespace entrywise

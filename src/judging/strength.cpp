@@ -1,0 +1,78 @@
+#include "judging/strength.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <utility>
+
+namespace entrywise {
+
+namespace {
+
+constexpr std::size_t most_strengths = 3;
+constexpr double likely = 0.8;
+
+/// A level of medium-low or more is meant to be met with; on the other scales a style is known by a word or
+/// two next to one another (working values).
+constexpr double marked_level = 3.0;
+constexpr double narrow_span = 1.0;
+
+/// How much an attribute makes a style what it is; zero where it does not. On a scale of intensity it is the
+/// level that must at least be there. On the other scales it grows with the distance from the middle of the
+/// scale, where most beers are.
+double mark_of_style(SensoryScale scale, const Deviation& deviation) {
+    if (scale == SensoryScale::intensity) {
+        return deviation.accepted_low >= marked_level ? deviation.accepted_low : 0.0;
+    }
+    if (deviation.accepted_high - deviation.accepted_low > narrow_span) {
+        return 0.0;
+    }
+    const double middle_of_scale = 0.5 * static_cast<double>(words_of(scale).size() - 1);
+    const double middle = 0.5 * (deviation.accepted_low + deviation.accepted_high);
+    return marked_level + std::abs(middle - middle_of_scale);
+}
+
+double share_inside(const Deviation& deviation) {
+    const auto inside = std::count(deviation.steps.begin(), deviation.steps.end(), 0.0);
+    return static_cast<double>(inside) / static_cast<double>(deviation.steps.size());
+}
+
+bool has_finding(const std::vector<Finding>& findings, const std::string& attribute) {
+    return std::any_of(findings.begin(), findings.end(),
+                       [&](const Finding& finding) { return finding.attribute == attribute; });
+}
+
+struct Marked {
+    Strength strength;
+    double mark = 0.0;
+};
+
+}  // namespace
+
+std::vector<Strength> strengths_of(const std::vector<Deviation>& deviations,
+                                   const std::vector<Finding>& findings) {
+    std::vector<Marked> marked;
+    for (const Deviation& deviation : deviations) {
+        const auto attribute = attribute_named(deviation.section, deviation.attribute);
+        const double mark = attribute ? mark_of_style(scale_of(*attribute), deviation) : 0.0;
+        if (!deviation.assumed && mark > 0.0 && share_inside(deviation) >= likely &&
+            !has_finding(findings, deviation.attribute)) {
+            marked.push_back(
+                {{*attribute, deviation.level, deviation.accepted_low, deviation.accepted_high}, mark});
+        }
+    }
+    std::stable_sort(marked.begin(), marked.end(),
+                     [](const Marked& first, const Marked& second) { return first.mark > second.mark; });
+    std::vector<Strength> strengths;
+    for (const Marked& each : marked) {
+        const bool named = std::any_of(strengths.begin(), strengths.end(), [&](const Strength& strength) {
+            return word_of(strength.attribute) == word_of(each.strength.attribute);
+        });
+        if (!named && strengths.size() < most_strengths) {
+            strengths.push_back(each.strength);
+        }
+    }
+    return strengths;
+}
+
+}  // namespace entrywise

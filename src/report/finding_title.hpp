@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "judging/sheet.hpp"
+
+namespace entrywise {
+
+/// A finding as a heading: `flavor: bitterness above the style`.
+std::string title_of(const Finding& finding);
+
+/// A finding within a sentence: `bitterness (flavor), above the style`.
+std::string in_a_sentence(const Finding& finding);
+
+}  // namespace entrywise
