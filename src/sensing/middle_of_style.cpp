@@ -86,6 +86,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     MiddleOfStyle beer;
     const Extract apparent = extract_of(*final_gravity);
     beer.original_gravity = *original_gravity;
+    beer.final_gravity = *final_gravity;
     beer.original_extract = extract_of(*original_gravity);
     beer.real_extract = real_extract(beer.original_extract, apparent);
     beer.attenuation = apparent_attenuation(beer.original_extract, apparent);

@@ -12,6 +12,7 @@ namespace entrywise {
 /// the style.
 struct MiddleOfStyle {
     SpecificGravity original_gravity;
+    SpecificGravity final_gravity;
     Extract original_extract;
     Extract real_extract;
     Attenuation attenuation;
