@@ -90,9 +90,10 @@ std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
 std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
                                         const Style& style, const Perception& perception,
                                         const PhraseBook& phrases) {
-    // The middle of the inputs is not quite the median of what comes out; the difference is carried over.
+    // The middle of the inputs is not quite the median of what comes out; the difference is carried over. Not
+    // so for a number far outside: inside the range the two lie close.
     const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
-    const double offset = middle_level(finding, recipe, perception) - median;
+    const double offset = finding.told_by_number ? 0.0 : middle_level(finding, recipe, perception) - median;
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;

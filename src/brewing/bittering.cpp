@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "base/number.hpp"
+#include "brewing/bitterness_ceiling.hpp"
 #include "brewing/bitterness_of_utilization.hpp"
 #include "brewing/dry_hop_bitterness.hpp"
 #include "brewing/hot_side.hpp"
@@ -28,6 +29,9 @@ constexpr Uncertain<Concentration> solubility{260.0 * milligram_per_liter, 40.0 
 
 /// Oxidized acids vary with the age of the hops: a factor, eight in ten within half (working value).
 constexpr Uncertain<Share> oxidation_factor{100.0 * percent, 50.0 * percent};
+
+/// What beer holds at most, as `bitterness_ceiling.hpp` tells.
+constexpr Uncertain<Bitterness> ceiling{100.0 * ibu, 15.0 * ibu};
 
 /// The terms of dry hopping are good to 30 % (Maye et al. 2016, as in `dry_hop_bitterness.hpp`).
 constexpr Uncertain<Share> dry_hop_factor{100.0 * percent, 38.0 * percent};
@@ -56,6 +60,7 @@ struct DrawnHops {
     Estimate<Concentration> solubility;
     Estimate<Share> oxidation;
     Estimate<Share> dry_hopping;
+    Estimate<Bitterness> ceiling;
     Estimate<Duration> time_to_cool;
 };
 
@@ -70,6 +75,7 @@ DrawnHops draw_hops(const Process& process, Deviates& deviates) {
                                      400.0 * milligram_per_liter);
     drawn.oxidation = deviates.draw("oxidized hop acids", oxidation_factor, 0.0 * percent, 300.0 * percent);
     drawn.dry_hopping = deviates.draw("dry hop bitterness", dry_hop_factor, 0.0 * percent, 300.0 * percent);
+    drawn.ceiling = deviates.draw("ceiling of bitterness", ceiling, 60.0 * ibu, 160.0 * ibu);
     drawn.time_to_cool = deviates.draw("time to cool", process.hot_after_boil, 1.0 * minute, 60.0 * minute);
     return drawn;
 }
@@ -145,7 +151,12 @@ DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& sc
         }
     }
     const Bitterness malt = malt_bitterness(wort.original_gravity.total[draw]);
-    result.sum = std::max(kettle.hops + change + malt, 0.0 * ibu);
+    const Bitterness of_all = std::max(kettle.hops + change + malt, 0.0 * ibu);
+    result.sum = held_in_beer(of_all, drawn.ceiling[draw]);
+    const double held = of_all > 0.0 * ibu ? in(result.sum, of_all) : 1.0;
+    for (Bitterness& addition : result.additions) {
+        addition *= held;
+    }
     return result;
 }
 

@@ -72,12 +72,12 @@ std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const S
     }
 }
 
-/// From memory of a style a palate tells about a third of the bitterness, and no less than 6 IBU, and one
+/// From memory of a style a palate tells about a quarter of the bitterness, and no less than 6 IBU, and one
 /// percent of alcohol (working values; side by side it does better: for alcohol Yu and Pickering, Ethanol
 /// difference thresholds in wine and the influence of mode of evaluation and wine style, American Journal of
 /// Enology and Viticulture 59, 2008).
 constexpr double least_bitterness_step = 6.0;
-constexpr double bitterness_step_share = 0.35;
+constexpr double bitterness_step_share = 0.25;
 constexpr double alcohol_step = 1.0;
 
 /// How far outside the style's range a number is, in steps that a palate tells; all zero without a range.

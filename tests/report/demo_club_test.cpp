@@ -55,7 +55,7 @@ struct OffStyle {
 // and head).
 TEST_CASE("demo beers brewed off style lose in the section they miss") {
     const std::vector<OffStyle> beers{
-        {"slack-tide", Section::flavor, "flavor.bitterness.above", 5.5},
+        {"slack-tide", Section::flavor, "flavor.caramel.above", 6.0},
         {"first-ferry", Section::aroma, "aroma.hop.below", 10.0},
         {"sea-smoke", Section::appearance, "appearance.color.above", 2.0},
         {"low-water", Section::mouthfeel, "mouthfeel.carbonation.below", 6.0},
