@@ -62,14 +62,14 @@ double alcohol_level(const AlcoholMap& map, AlcoholByVolume alcohol) {
 
 double creaminess_level(double body, Concentration grain_body, Concentration lactose, Carbonation carbonation,
                         bool nitrogen) {
-    constexpr double from_body = 0.5;
-    constexpr double light = 2.5;
-    constexpr double per_gram_grain = 0.03;
-    constexpr double most_from_grain = 2.0;
+    constexpr double from_body = 0.45;
+    constexpr double light = 1.5;
+    constexpr double per_gram_grain = 0.045;
+    constexpr double most_from_grain = 2.2;
     constexpr double per_gram_lactose = 0.06;
     constexpr double nitrogen_gain = 2.0;
     constexpr double lively_from = 2.6;
-    constexpr double loss_per_volume = 1.0;
+    constexpr double loss_per_volume = 0.6;
     const double grain = std::min(per_gram_grain * in(grain_body, gram_per_liter), most_from_grain);
     const double lively = loss_per_volume * std::max(in(carbonation, volume_of_co2) - lively_from, 0.0);
     const double level = from_body * std::max(body - light, 0.0) + grain +

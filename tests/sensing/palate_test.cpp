@@ -163,7 +163,11 @@ TEST_CASE("body, oats, lactose and nitrogen make creamy, gas does not") {
     check_rises([](double lactose) { return creaminess_at(4.0, 0.0, lactose); }, 0.0, 120.0, 5.0, 7.0);
     check_rises([](double flat) { return creaminess_at(5.0, 30.0, 0.0, 4.0 - flat); }, 0.0, 3.0, 0.25, 7.0);
     CHECK(creaminess_at(4.0, 0.0, 0.0, 1.4, true) > creaminess_at(4.0, 0.0, 0.0, 1.4) + 1.0);
-    CHECK(creaminess_at(2.0) == 0.0);
+    CHECK(creaminess_at(1.0) == 0.0);
+    // Beer Judge Certification Program, Beer Style Guidelines, 2021: Vienna lager, of medium-light to medium
+    // body, is a low smoothness; oatmeal stout, of medium-full body, medium to high.
+    CHECK(within(creaminess_at(3.5), 1.5, 1.0));
+    CHECK(within(creaminess_at(5.5, 40.0), 4.5, 1.0));
 }
 
 // Common practice: grassy and astringent beyond some 8 g/L of dry hops; acrid beyond some 12 % of black malt.
