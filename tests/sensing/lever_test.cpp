@@ -99,7 +99,7 @@ const std::vector<Lever>& levers() {
         {"half a kilogram of crystal malt for base malt",
          [](Recipe& recipe) { swap_base_for(recipe, "crystal medium", 0.5); },
          {{aroma_caramel, 0.8}, {flavor_caramel, 1.0}},
-         {aroma_malt, flavor_malt, mouthfeel_body, flavor_finish, flavor_sweetness}},
+         {mouthfeel_creaminess, aroma_malt, flavor_malt, mouthfeel_body, flavor_finish, flavor_sweetness}},
         {"half a kilogram of biscuit malt for base malt",
          [](Recipe& recipe) { swap_base_for(recipe, "biscuit malt", 0.5); },
          {{aroma_toast, 1.0}, {flavor_toast, 1.0}},
