@@ -9,6 +9,7 @@
 #include "sensing/grain.hpp"
 #include "sensing/hops.hpp"
 #include "sensing/palate.hpp"
+#include "sensing/saturation.hpp"
 
 namespace entrywise {
 
@@ -89,13 +90,22 @@ void sense_fermentation(const Drivers& drivers, ByAttribute<Estimate<double>>& l
 void sense_hops_and_additions(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
     level[Attribute::aroma_hop] = lift(hop_aroma_level, drivers.hop_aroma.total);
     level[Attribute::flavor_hop] = lift(hop_flavor_level, drivers.hop_flavor.total);
-    // Salt is tasted from about 0.4 g/L of sodium chloride in beer and clear at 1 g/L; coriander and peel are
-    // clear at about 1 g/L (common practice of brewers of gose and wit).
+    // Salt is tasted from about 0.4 g/L of sodium chloride in beer and clear at 1 g/L; coriander is clear at
+    // about 1 g/L, and 15 g of it with 20 g of peel in 20 L make a wit medium-low in spice (common practice
+    // of brewers of gose and wit).
     level[Attribute::flavor_salt] = lift(
         [](Concentration salt) { return std::min(3.0 * in(salt, gram_per_liter), 7.0); }, drivers.salt.total);
-    level[Attribute::flavor_spice] =
-        lift([](Concentration spice) { return std::min(3.5 * in(spice, gram_per_liter), 7.0); },
-             drivers.spice.total);
+    level[Attribute::flavor_spice] = lift(
+        [](Concentration spice) {
+            return saturating_level(in(spice, gram_per_liter), {.half_at = 2.0, .steepness = 1.0});
+        },
+        drivers.spice.total);
+}
+
+/// Higher alcohols make a beer hotter than its alcohol by itself.
+Estimate<double> with_fusels(const Estimate<double>& level, const Drivers& drivers) {
+    return lift([](double alcohol, double fusel) { return std::min(alcohol + fusel, 7.0); }, level,
+                drivers.fusel);
 }
 
 void sense_palate(const Beer& beer, ByAttribute<Estimate<double>>& level) {
@@ -108,7 +118,8 @@ void sense_palate(const Beer& beer, ByAttribute<Estimate<double>>& level) {
                             drivers.lactose.total, beer.bitterness.total, beer.carbonation, drivers.sour);
     level[Attribute::flavor_finish] = lift(finish_level, index);
     level[Attribute::flavor_sweetness] = lift(sweetness_level, index);
-    level[Attribute::aroma_alcohol] = level[Attribute::flavor_alcohol] = lift(alcohol_level, beer.alcohol);
+    level[Attribute::aroma_alcohol] = level[Attribute::flavor_alcohol] =
+        with_fusels(lift(alcohol_level, beer.alcohol), drivers);
 }
 
 void sense_mouthfeel(const Beer& beer, ByAttribute<Estimate<double>>& level) {
@@ -128,7 +139,8 @@ void sense_mouthfeel(const Beer& beer, ByAttribute<Estimate<double>>& level) {
         lift(creaminess, level[Attribute::mouthfeel_body], drivers.grain_body.total, drivers.lactose.total,
              beer.carbonation);
     level[Attribute::mouthfeel_carbonation] = lift(carbonation_level, beer.carbonation);
-    level[Attribute::mouthfeel_warmth] = lift(warmth_level, beer.alcohol, beer.real_extract);
+    level[Attribute::mouthfeel_warmth] =
+        with_fusels(lift(warmth_level, beer.alcohol, beer.real_extract), drivers);
     level[Attribute::mouthfeel_astringency] =
         lift(astringency_level, drivers.roast.total, drivers.dry_hops.total);
 }
