@@ -44,14 +44,15 @@ struct Drivers {
         hop_aroma;  ///< grams per liter of a dry hop with 1.5 mL oil in 100 g that smell the same
     Traced<Concentration> hop_flavor;  ///< the same for the hop flavor on the palate
     Traced<Concentration> dry_hops;    ///< pellets or cones on the cold side, as they are
-    Traced<Concentration> spice;
-    Traced<Concentration> salt;
+    Traced<Concentration> spice;       ///< as coriander
+    Traced<Concentration> salt;        ///< table salt
     Estimate<double> ester;
     Estimate<double> phenol;
     Estimate<double> diacetyl;
     Estimate<double> sulfur;
     Estimate<double> sour;
     Estimate<double> funk;
+    Estimate<double> fusel;         ///< steps that higher alcohols add to warmth and alcohol
     Estimate<double> dms;           ///< in multiples of the flavor threshold
     double adjunct_share = 0.0;     ///< extract from sugar, rice and maize over all extract
     double wheat_like_share = 0.0;  ///< wheat, oats, rye and flaked barley in the grist, by mass

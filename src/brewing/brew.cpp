@@ -22,19 +22,19 @@ Estimate<Carbonation> carbonation_of(const Process& process, const Measured& mea
     return deviates.draw("carbonation", process.carbonation, 0.0 * volume_of_co2, 8.0 * volume_of_co2);
 }
 
-Drivers drivers_of(const Recipe& recipe, const Process& process, const Wort& wort, Deviates& deviates) {
+Drivers drivers_of(const Process& process, const Wort& wort, Deviates& deviates) {
     Drivers drivers;
     grain_character(process, wort, deviates.draws(), drivers);
     hop_character(process, wort, deviates, drivers);
-    conditioning(recipe, process, wort, deviates, drivers);
-    const YeastCharacter yeast =
-        yeast_character(process, wort.original_gravity.total, drivers.acid.total, deviates);
+    conditioning(process, wort, deviates, drivers);
+    const YeastCharacter yeast = yeast_character(process, wort, drivers.acid.total, deviates);
     drivers.ester = yeast.ester;
     drivers.phenol = yeast.phenol;
     drivers.diacetyl = yeast.diacetyl;
     drivers.sulfur = yeast.sulfur;
     drivers.sour = yeast.sour;
     drivers.funk = yeast.funk;
+    drivers.fusel = yeast.fusel;
     return drivers;
 }
 
@@ -57,7 +57,7 @@ Beer brew(const Recipe& recipe, Deviates& deviates) {
     beer.color = coloring(process, wort, recipe.measured, deviates);
     beer.carbonation = carbonation_of(process, recipe.measured, deviates);
     beer.carbonation_is_assumed = !recipe.conditioning.carbonation && !recipe.measured.carbonation;
-    beer.drivers = drivers_of(recipe, process, wort, deviates);
+    beer.drivers = drivers_of(process, wort, deviates);
     beer.assumptions = process.assumptions;
     return beer;
 }

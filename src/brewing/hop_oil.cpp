@@ -48,4 +48,11 @@ Share oil_won_by_dry_hop(Concentration all_dry_hops, Duration contact) {
     return won_by_light_dry_hop * uncrowded * extracted * whole;
 }
 
+Share hop_oil_left_after_keeping(Duration age, Temperature temperature) {
+    constexpr Duration warm_half_life = 75.0 * day;
+    constexpr double for_each_10_degrees = 2.5;
+    const double slower = std::pow(for_each_10_degrees, (20.0 - in_celsius(temperature)) / 10.0);
+    return std::exp2(-(age / (slower * warm_half_life))) * whole;
+}
+
 }  // namespace entrywise

@@ -35,4 +35,9 @@ Share oil_left_after_whirlpool(Duration stand, Temperature temperature);
 /// Wolfe, thesis on dry-hop extraction, 2012.
 Share oil_won_by_dry_hop(Concentration all_dry_hops, Duration contact);
 
+/// Share of a beer's hop aroma and flavor that is left after keeping it this long: half after 75 days at 20
+/// °C, two and a half times as slow for each 10 °C colder (common practice of packaging hoppy beer: two to
+/// three months warm; the figures are working values).
+Share hop_oil_left_after_keeping(Duration age, Temperature temperature);
+
 }  // namespace entrywise

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/number.hpp"
+#include "brewing/seasoning.hpp"
 #include "quantity/text.hpp"
 
 namespace entrywise {
@@ -26,6 +28,10 @@ constexpr TemperatureDifference usual_mash_half_width = 1.5 * kelvin;
 constexpr TemperatureDifference stated_mash_half_width = 0.7 * kelvin;
 constexpr TemperatureDifference usual_fermentation_half_width = 2.0 * kelvin;
 constexpr TemperatureDifference stated_fermentation_half_width = 1.0 * kelvin;
+/// Bottles are kept anywhere between the cellar's cold and the room's warmth.
+constexpr double usual_keeping_celsius = 14.0;
+constexpr TemperatureDifference usual_keeping_half_width = 7.0 * kelvin;
+constexpr TemperatureDifference stated_keeping_half_width = 2.0 * kelvin;
 constexpr Uncertain<Carbonation> usual_carbonation{2.45 * volume_of_co2, 0.3 * volume_of_co2};
 /// Residual carbon dioxide and the weighing of sugar leave about 0.15 volumes open (standard deviation).
 constexpr Carbonation stated_carbonation_half_width = 0.19 * volume_of_co2;
@@ -50,7 +56,8 @@ std::vector<HopAddition> in_own_order(std::vector<HopAddition> hops) {
 
 std::vector<ExtraAddition> in_own_order(std::vector<ExtraAddition> extras) {
     std::sort(extras.begin(), extras.end(), [](const ExtraAddition& first, const ExtraAddition& second) {
-        return std::tie(first.name, first.kind, first.mass) < std::tie(second.name, second.kind, second.mass);
+        return std::tie(first.name, first.kind, first.use, first.mass, first.volume, first.time) <
+               std::tie(second.name, second.kind, second.use, second.mass, second.volume, second.time);
     });
     return extras;
 }
@@ -97,6 +104,12 @@ void fill_mash(const Recipe& recipe, Process& process) {
         process.mash_temperature_half_width = usual_mash_half_width;
         process.assumptions.push_back("mash at " + to_text(process.mash.front().temperature) + " for 1 h");
     }
+    for (const MashRest& rest : process.mash) {
+        if (!rest.time_is_stated) {
+            process.assumptions.push_back("rest at " + to_text(rest.temperature) + " for " +
+                                          to_text(rest.time));
+        }
+    }
 }
 
 void fill_boil(const Recipe& recipe, Process& process) {
@@ -138,6 +151,46 @@ void fill_yeast(const Recipe& recipe, Process& process) {
     }
 }
 
+/// What the fermentation of a lager, and of slow yeasts and bacteria, takes in time.
+void fill_maturation(const Recipe& recipe, Process& process) {
+    process.fermentation_time = recipe.fermentation_time;
+    process.diacetyl_rest = recipe.diacetyl_rest;
+    process.conditioning = recipe.conditioning;
+    const bool says_nothing = !recipe.fermentation_time && !recipe.diacetyl_rest && !recipe.conditioning.time;
+    if (says_nothing && process.yeasts.front().yeast.fermentation == Fermentation::bottom) {
+        process.assumptions.emplace_back("a diacetyl rest and about 4 weeks of lagering");
+    }
+    const bool slow = std::any_of(process.yeasts.begin(), process.yeasts.end(),
+                                  [](const YeastAddition& addition) { return addition.yeast.brettanomyces; });
+    if (slow && !recipe.fermentation_time && !recipe.conditioning.time) {
+        process.assumptions.emplace_back("about half a year for the slow yeasts and bacteria");
+    }
+}
+
+void fill_keeping(const Recipe& recipe, Process& process) {
+    const Keeping& keeping = recipe.keeping;
+    if (!keeping.packaged || !keeping.judged) {
+        return;
+    }
+    process.age = static_cast<double>((*keeping.judged - *keeping.packaged).count()) * day;
+    process.kept_at = keeping.temperature
+                          ? Uncertain<Temperature>{*keeping.temperature, stated_keeping_half_width}
+                          : Uncertain<Temperature>{celsius(usual_keeping_celsius), usual_keeping_half_width};
+    if (!keeping.temperature) {
+        process.assumptions.push_back("kept at about " + to_text(process.kept_at.middle));
+    }
+}
+
+void fill_extras(const Recipe& recipe, Process& process) {
+    process.extras = in_own_order(recipe.extras);
+    for (const ExtraAddition& extra : process.extras) {
+        if (lacks_a_dose(extra)) {
+            const Mass mass = usual_dose(extra).middle * recipe.volume.middle;
+            process.assumptions.push_back("about " + fixed(in(mass, gram), 0) + " g of " + extra.name);
+        }
+    }
+}
+
 void fill_carbonation(const Recipe& recipe, Process& process) {
     process.carbonation = usual_carbonation;
     if (recipe.conditioning.carbonation) {
@@ -168,12 +221,14 @@ Process process_of(const Recipe& recipe) {
     Process process;
     process.grist = in_own_order(recipe.grist);
     process.hops = in_own_order(recipe.hops);
-    process.extras = in_own_order(recipe.extras);
     process.volume = volume_of(recipe);
     fill_efficiency(recipe, process);
     fill_mash(recipe, process);
     fill_boil(recipe, process);
     fill_yeast(recipe, process);
+    fill_maturation(recipe, process);
+    fill_keeping(recipe, process);
+    fill_extras(recipe, process);
     fill_carbonation(recipe, process);
     return process;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,6 +29,11 @@ struct Process {
     Uncertain<Duration> hot_after_boil;  ///< time until the wort is too cool for hops to isomerize
     Temperature fermentation_temperature;
     TemperatureDifference fermentation_temperature_half_width;
+    std::optional<Duration> fermentation_time;
+    std::optional<DiacetylRest> diacetyl_rest;
+    Conditioning conditioning;
+    std::optional<Duration> age;  ///< from packaging to judging, where the recipe gives both dates
+    Uncertain<Temperature> kept_at;
     Uncertain<Carbonation> carbonation;
     std::vector<std::string> assumptions;
 };

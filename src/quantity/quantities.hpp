@@ -42,6 +42,8 @@ using MaltColor = scales::quantity_on<scales::malt_color_dimension, 9007>;
 using Carbonation = scales::quantity_on<scales::carbonation_dimension, 9008>;
 /// A share of a whole as a fraction: alpha acids in hops, moisture in malt, brewhouse efficiency.
 using Share = scales::quantity_on<scales::share_dimension, 9009>;
+/// Million cells of yeast for each milliliter of wort and degree Plato.
+using PitchRate = scales::quantity_on<scales::pitch_rate_dimension, 9010>;
 
 // Units to write quantities with: `30.0 * gram`. The US measures are those of NIST Handbook 44, appendix C.
 inline constexpr Mass kilogram = Mass::from_value(1.0);
@@ -73,6 +75,7 @@ inline constexpr MaltColor lovibond = MaltColor::from_value(1.0);
 inline constexpr Carbonation volume_of_co2 = Carbonation::from_value(1.0);
 inline constexpr Share whole = Share::from_value(1.0);
 inline constexpr Share percent = Share::from_value(0.01);
+inline constexpr PitchRate million_per_milliliter_plato = PitchRate::from_value(1.0);
 
 /// How many of a unit a quantity is, as the bare number that the body of a formula works with.
 template <class Quantity>

@@ -22,6 +22,7 @@ struct beer_color_dimension : boost::units::base_dimension<beer_color_dimension,
 struct malt_color_dimension : boost::units::base_dimension<malt_color_dimension, 9007> {};
 struct carbonation_dimension : boost::units::base_dimension<carbonation_dimension, 9008> {};
 struct share_dimension : boost::units::base_dimension<share_dimension, 9009> {};
+struct pitch_rate_dimension : boost::units::base_dimension<pitch_rate_dimension, 9010> {};
 
 template <class Dimension, long ordinal>
 struct base_unit_of

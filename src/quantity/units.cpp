@@ -162,6 +162,11 @@ constexpr UnitSpelling carbonation_units[] = {
     {.spelling = "volumes"},
 };
 
+constexpr UnitSpelling pitch_rate_units[] = {
+    {.spelling = "M/mL/P"},
+    {.spelling = "M/mL/°P"},
+};
+
 // The spans of physical values are working values: wide enough for any brewery, narrow enough to catch a
 // slip.
 constexpr QuantityKind mass_kind = {.name = "a mass", .units = mass_units, .highest = 1e5, .compound = true};
@@ -196,6 +201,7 @@ constexpr QuantityKind malt_color_kind = {.name = "a malt color", .units = malt_
 constexpr QuantityKind carbonation_kind = {
     .name = "a carbonation", .units = carbonation_units, .highest = 8.0};
 constexpr QuantityKind share_kind = {.name = "a share", .units = fraction_units, .highest = 1.0};
+constexpr QuantityKind pitch_rate_kind = {.name = "a pitch rate", .units = pitch_rate_units, .highest = 20.0};
 
 std::string with_one_degree_sign(std::string_view spelling) {
     constexpr std::string_view ordinal_sign = "º";
@@ -272,6 +278,10 @@ const QuantityKind& kind_of<Carbonation>() {
 template <>
 const QuantityKind& kind_of<Share>() {
     return share_kind;
+}
+template <>
+const QuantityKind& kind_of<PitchRate>() {
+    return pitch_rate_kind;
 }
 
 double canonical_of(const UnitSpelling& unit, double written) {

@@ -17,7 +17,7 @@ struct Curve {
 
 /// One way of writing a quantity: `canonical = written * factor + offset`, or along a curve where there is
 /// one. Canonical units are kg, m³, s, kg/m³, m³/s, m³/kg, K, SG, °P, % by volume, fraction (attenuation,
-/// share), IBU, SRM, °L, volumes of CO2.
+/// share), IBU, SRM, °L, volumes of CO2, million cells per mL and °P.
 struct UnitSpelling {
     std::string_view spelling;
     double factor = 1.0;
@@ -78,6 +78,8 @@ template <>
 const QuantityKind& kind_of<Carbonation>();
 template <>
 const QuantityKind& kind_of<Share>();
+template <>
+const QuantityKind& kind_of<PitchRate>();
 
 /// The canonical value of a number written in a unit, and back.
 double canonical_of(const UnitSpelling& unit, double written);

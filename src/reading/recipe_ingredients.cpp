@@ -233,6 +233,7 @@ YeastAddition read_yeast_addition(const Node& node, const KnownIngredients& know
     addition.yeast = entry ? *entry : unknown_yeast();
     addition.attenuation_is_stated =
         state(fields.optional<Uncertain<Attenuation>>("attenuation"), addition.yeast.attenuation);
+    addition.pitch = fields.optional_amount<PitchRate>("pitch");
     addition.yeast.alcohol_limit =
         fields.optional<AlcoholByVolume>("alcohol_limit").value_or(addition.yeast.alcohol_limit);
     fields.refuse_others();

@@ -147,11 +147,28 @@ std::vector<YeastAddition> read_yeasts(const Node* node, const KnownIngredients&
     return read_list(node, "a yeast, or a list of yeasts", faults, read);
 }
 
+std::optional<DiacetylRest> read_diacetyl_rest(Fields& parent) {
+    const Node* node = parent.find("rest");
+    if (node == nullptr) {
+        return std::nullopt;
+    }
+    Fields fields(*node, "the diacetyl rest", parent.faults());
+    DiacetylRest rest;
+    fields.need("temperature");
+    rest.temperature = fields.optional_within<Temperature>("temperature", fermentation_temperatures())
+                           .value_or(celsius(0.0));
+    rest.time = fields.required_amount<Duration>("time");
+    fields.refuse_others();
+    return rest;
+}
+
 void read_fermentation(Fields& parent, Recipe& recipe) {
     if (const Node* node = parent.find("fermentation")) {
         Fields fields(*node, "the fermentation", parent.faults());
         recipe.fermentation_temperature =
             fields.optional_within<Temperature>("temperature", fermentation_temperatures());
+        recipe.fermentation_time = fields.optional<Duration>("time");
+        recipe.diacetyl_rest = read_diacetyl_rest(fields);
         fields.refuse_others();
     }
 }
@@ -169,6 +186,24 @@ Conditioning read_conditioning(Fields& parent) {
         fields.refuse_others();
     }
     return conditioning;
+}
+
+Keeping read_keeping(Fields& parent) {
+    Keeping keeping;
+    if (const Node* node = parent.find("dates")) {
+        Fields fields(*node, "the dates", parent.faults());
+        keeping.packaged = fields.optional<std::chrono::sys_days>("packaged");
+        keeping.judged = fields.optional<std::chrono::sys_days>("judged");
+        keeping.temperature = fields.optional_within<Temperature>("kept", fermentation_temperatures());
+        fields.refuse_others();
+        if (keeping.packaged && keeping.judged && *keeping.judged < *keeping.packaged) {
+            const Node* judged = value_of(*node, "judged");
+            fields.faults().add(judged->position, {.found = shown(*judged),
+                                                   .expected = "a day not before the beer was packaged",
+                                                   .remedy = "Check whether the two are exchanged."});
+        }
+    }
+    return keeping;
 }
 
 Measured read_measured(Fields& parent) {
@@ -235,6 +270,7 @@ Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known,
     read_mash(mash, recipe, faults);
     read_fermentation(fields, recipe);
     recipe.conditioning = read_conditioning(fields);
+    recipe.keeping = read_keeping(fields);
     recipe.measured = read_measured(fields);
     check_gravities(fields, recipe.measured);
     fields.refuse_others();

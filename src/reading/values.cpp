@@ -7,6 +7,40 @@
 
 namespace entrywise {
 
+namespace {
+
+/// Decimal digits alone as a number; nothing for anything else.
+std::optional<int> digits_from(std::string_view text) {
+    int number = 0;
+    for (const char sign : text) {
+        if (sign < '0' || sign > '9') {
+            return std::nullopt;
+        }
+        number = 10 * number + (sign - '0');
+    }
+    return number;
+}
+
+/// Year-month-day in ten characters, if there is such a day.
+std::optional<std::chrono::sys_days> date_from(std::string_view text) {
+    constexpr std::size_t length = 10;
+    if (text.size() != length || text[4] != '-' || text[7] != '-') {
+        return std::nullopt;
+    }
+    const auto year = digits_from(text.substr(0, 4));
+    const auto month = digits_from(text.substr(5, 2));
+    const auto day = digits_from(text.substr(8, 2));
+    if (!year || !month || !day) {
+        return std::nullopt;
+    }
+    const std::chrono::year_month_day date(std::chrono::year(*year),
+                                           std::chrono::month(static_cast<unsigned>(*month)),
+                                           std::chrono::day(static_cast<unsigned>(*day)));
+    return date.ok() ? std::optional(std::chrono::sys_days(date)) : std::nullopt;
+}
+
+}  // namespace
+
 std::string shown(const Node& node) {
     switch (node.kind) {
         case NodeKind::list:
@@ -58,6 +92,20 @@ std::optional<double> ReadAs<double>::from(const Node& node, FaultLog& faults) {
         return std::nullopt;
     }
     return in_percent ? *number / 100.0 : *number;
+}
+
+std::optional<std::chrono::sys_days> ReadAs<std::chrono::sys_days>::from(const Node& node, FaultLog& faults) {
+    const auto text = scalar_text(node, "a day of the calendar", faults);
+    if (!text) {
+        return std::nullopt;
+    }
+    const auto date = date_from(*text);
+    if (!date) {
+        faults.add(node.position, {.found = shown(node),
+                                   .expected = "a day of the calendar",
+                                   .remedy = "Write it as year-month-day: 2026-10-01."});
+    }
+    return date;
 }
 
 std::optional<std::vector<std::string>> ReadAs<std::vector<std::string>>::from(const Node& node,

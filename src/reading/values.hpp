@@ -1,5 +1,6 @@
 #pragma once
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -40,6 +41,12 @@ struct ReadAs<bool> {
 template <>
 struct ReadAs<double> {
     static std::optional<double> from(const Node& node, FaultLog& faults);
+};
+
+/// A day of the calendar as year-month-day: `2026-10-01`.
+template <>
+struct ReadAs<std::chrono::sys_days> {
+    static std::optional<std::chrono::sys_days> from(const Node& node, FaultLog& faults);
 };
 
 template <>

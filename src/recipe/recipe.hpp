@@ -1,5 +1,6 @@
 #pragma once
 
+#include <chrono>
 #include <map>
 #include <optional>
 #include <string>
@@ -64,7 +65,14 @@ struct MashRest {
 struct YeastAddition {
     YeastClass yeast;  ///< from the tables, with what the recipe states in place of table values
     bool attenuation_is_stated = false;
+    std::optional<PitchRate> pitch = std::nullopt;
     Position position;
+};
+
+/// Days at the end of fermentation in which the yeast is kept warm to take up diacetyl.
+struct DiacetylRest {
+    Temperature temperature;
+    Duration time;
 };
 
 struct Boil {
@@ -79,6 +87,13 @@ struct Conditioning {
     std::optional<bool> filtered;
     std::optional<bool> nitrogen;
     std::optional<bool> bottled;  ///< `package: bottle`; left out where the recipe does not say
+};
+
+/// When the beer was packaged and when it is judged, and how warm it is kept in between.
+struct Keeping {
+    std::optional<std::chrono::sys_days> packaged;
+    std::optional<std::chrono::sys_days> judged;
+    std::optional<Temperature> temperature;
 };
 
 /// What was measured on the finished beer or wort. A half width of zero means that the recipe gives none: the
@@ -109,7 +124,10 @@ struct Recipe {
     std::vector<ExtraAddition> extras;
     std::vector<YeastAddition> yeasts;
     std::optional<Temperature> fermentation_temperature;
+    std::optional<Duration> fermentation_time;  ///< on the yeast
+    std::optional<DiacetylRest> diacetyl_rest;
     Conditioning conditioning;
+    Keeping keeping;
     Measured measured;
 };
 

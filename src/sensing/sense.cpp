@@ -11,6 +11,7 @@
 #include "sensing/hops.hpp"
 #include "sensing/nose.hpp"
 #include "sensing/palate.hpp"
+#include "sensing/saturation.hpp"
 
 namespace entrywise {
 
@@ -110,13 +111,16 @@ void sense_fermentation(const Drivers& drivers, ByAttribute<Estimate<double>>& l
 void sense_hops_and_additions(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
     level[Attribute::aroma_hop] = lift(hop_aroma_level, drivers.hop_aroma.total);
     level[Attribute::flavor_hop] = lift(hop_flavor_level, drivers.hop_flavor.total);
-    // Salt is tasted from about 0.4 g/L of sodium chloride in beer and clear at 1 g/L; coriander and peel are
-    // clear at about 1 g/L (common practice of brewers of gose and wit).
+    // Salt is tasted from about 0.4 g/L of sodium chloride in beer and clear at 1 g/L; coriander is clear at
+    // about 1 g/L, and 15 g of it with 20 g of peel in 20 L make a wit medium-low in spice (common practice
+    // of brewers of gose and wit).
     level[Attribute::flavor_salt] = lift(
         [](Concentration salt) { return std::min(3.0 * in(salt, gram_per_liter), 7.0); }, drivers.salt.total);
-    level[Attribute::flavor_spice] =
-        lift([](Concentration spice) { return std::min(3.5 * in(spice, gram_per_liter), 7.0); },
-             drivers.spice.total);
+    level[Attribute::flavor_spice] = lift(
+        [](Concentration spice) {
+            return saturating_level(in(spice, gram_per_liter), {.half_at = 2.0, .steepness = 1.0});
+        },
+        drivers.spice.total);
 }
 
 void sense_palate(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
@@ -150,8 +154,12 @@ void sense_palate(const Beer& beer, const Perception& perception, ByAttribute<Es
     level[Attribute::flavor_sweetness] = lift(sweetness, level[Attribute::flavor_finish]);
 }
 
+/// Higher alcohols make a beer hotter than its alcohol by itself.
 Estimate<double> alcohol_of(const Beer& beer, const AlcoholMap& map) {
-    return lift([&map](AlcoholByVolume alcohol) { return alcohol_level(map, alcohol); }, beer.alcohol);
+    const auto level = [&map](AlcoholByVolume alcohol, double fusel) {
+        return std::min(alcohol_level(map, alcohol) + fusel, 7.0);
+    };
+    return lift(level, beer.alcohol, beer.drivers.fusel);
 }
 
 void sense_alcohol(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {

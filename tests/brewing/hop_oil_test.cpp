@@ -7,6 +7,19 @@
 using namespace entrywise;
 using entrywise::testing::within;
 
+// Common practice of packaging hoppy beer: half of the aroma is gone in two to three months in the warm, and
+// the cold keeps it far longer.
+TEST_CASE("hop aroma halves in two to three months in the warm, and much more slowly in the cold") {
+    const auto left = [](double days, double degrees) {
+        return in(hop_oil_left_after_keeping(days * day, celsius(degrees)), whole);
+    };
+    CHECK(left(0.0, 20.0) == 1.0);
+    CHECK(left(60.0, 20.0) > 0.5);
+    CHECK(left(91.0, 20.0) < 0.5);
+    CHECK(left(91.0, 4.0) > 0.75);
+    CHECK(left(91.0, 30.0) < left(91.0, 20.0));
+}
+
 TEST_CASE("a hundred grams of hops with 1.5 mL in a hectoliter are 1.5 mL/hL") {
     // The yardstick of dry hopping. Common practice.
     const Share dose = oil_dose(100.0 * gram / hectoliter, 1.5 * milliliter_per_100_gram);

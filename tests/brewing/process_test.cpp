@@ -59,6 +59,49 @@ TEST_CASE("each thing that a recipe leaves open is listed as an assumption") {
     CHECK(without_warmth.size() == 1);
 }
 
+TEST_CASE("a mash rest without a time is listed with the time taken for it") {
+    Recipe recipe = pale_ale();
+    recipe.mash.front().time_is_stated = false;
+    const auto assumptions = process_of(recipe).assumptions;
+    REQUIRE(assumptions.size() == 1);
+    CHECK(mentions(assumptions, "66 C"));
+    CHECK(mentions(assumptions, "60 min"));
+}
+
+TEST_CASE("a lager that tells neither rest nor lagering is taken to have had both, an ale needs neither") {
+    Recipe recipe = pale_ale();
+    recipe.yeasts.front().yeast.fermentation = Fermentation::bottom;
+    CHECK(mentions(process_of(recipe).assumptions, "lagering"));
+    Recipe lagered = recipe;
+    lagered.conditioning.time = 5.0 * week;
+    CHECK(process_of(lagered).assumptions.empty());
+    Recipe rested = recipe;
+    rested.diacetyl_rest = DiacetylRest{celsius(17.0), 2.0 * day};
+    CHECK(process_of(rested).assumptions.empty());
+}
+
+TEST_CASE("slow yeasts and bacteria are given half a year where the recipe gives them no time") {
+    Recipe recipe = pale_ale();
+    recipe.yeasts.front().yeast.brettanomyces = true;
+    CHECK(mentions(process_of(recipe).assumptions, "half a year"));
+    recipe.conditioning.time = 30.0 * week;
+    CHECK(process_of(recipe).assumptions.empty());
+}
+
+TEST_CASE("dates without a temperature leave open how the beer was kept") {
+    Recipe recipe = pale_ale();
+    recipe.keeping.packaged = std::chrono::sys_days(std::chrono::year(2026) / 10 / 1);
+    CHECK_FALSE(process_of(recipe).age);
+    recipe.keeping.judged = std::chrono::sys_days(std::chrono::year(2026) / 11 / 14);
+    const Process process = process_of(recipe);
+    REQUIRE(process.age);
+    CHECK(within(in(*process.age, day), 44.0, 1e-9));
+    CHECK(mentions(process.assumptions, "kept"));
+    recipe.keeping.temperature = celsius(4.0);
+    CHECK(process_of(recipe).assumptions.empty());
+    CHECK(process_of(recipe).kept_at.half_width < process.kept_at.half_width);
+}
+
 TEST_CASE("what was measured need not be assumed") {
     Recipe recipe = pale_ale();
     recipe.efficiency.reset();

@@ -86,6 +86,8 @@ TEST_CASE("metric units") {
     // 1.2 mL in 100 g is 12 mL in a kilogram.
     CHECK(same(read<OilContent>("1.2 mL/100g"), 12e-6));
     CHECK(same(read<OilContent>("1.2 mL/100 g"), 12e-6));
+    CHECK(same(read<PitchRate>("0.75 M/mL/P"), 0.75));
+    CHECK(same(read<PitchRate>("1.5 M/mL/°P"), 1.5));
 }
 
 TEST_CASE("US measures") {
@@ -317,7 +319,8 @@ TEST_CASE("the unit is chosen for the size") {
 
 TEST_CASE_TEMPLATE("text reads back as the value in every unit", Quantity, Mass, Volume, Duration,
                    Temperature, Concentration, EvaporationRate, OilContent, SpecificGravity, Extract,
-                   AlcoholByVolume, Attenuation, Bitterness, Color, MaltColor, Carbonation, Share) {
+                   AlcoholByVolume, Attenuation, Bitterness, Color, MaltColor, Carbonation, Share,
+                   PitchRate) {
     const QuantityKind& kind = kind_of<Quantity>();
     std::mt19937 generator(20210101);
     std::uniform_real_distribution<double> even(kind.lowest, kind.highest);
@@ -339,7 +342,7 @@ TEST_CASE_TEMPLATE("text reads back as the value in every unit", Quantity, Mass,
 
 TEST_CASE_TEMPLATE("a short number stays short in every unit", Quantity, Mass, Volume, Duration, Temperature,
                    Concentration, EvaporationRate, OilContent, SpecificGravity, Extract, AlcoholByVolume,
-                   Attenuation, Bitterness, Color, MaltColor, Carbonation, Share) {
+                   Attenuation, Bitterness, Color, MaltColor, Carbonation, Share, PitchRate) {
     std::mt19937 generator(20210102);
     std::uniform_int_distribution<int> thousandths(0, 1'500'000);
     int read_back = 0;

@@ -56,6 +56,9 @@ const std::vector<BadFile> bad_files{
     {"extract-given-twice",
      {"5:69: found both 'extract' and 'sugar_content', expected one of them. They mean the same: delete "
       "one."}},
+    {"fermentation-of-a-word",
+     {"6:15: found 'warm', expected the fermentation as a map. Write keys and values: {key: value}, or one "
+      "key a line."}},
     {"gravities-exchanged",
      {"6:52: found '1.050', expected a final gravity not above the original gravity. Check whether the two "
       "are exchanged."}},
@@ -77,6 +80,9 @@ const std::vector<BadFile> bad_files{
     {"list-then-key",
      {"2:1: found 'name:' after the end of the document, expected one list or one map in a file. Check the "
       "indentation: keys and dashes of one level start in the same column."}},
+    {"judged-before-packaged",
+     {"6:39: found '2026-09-01', expected a day not before the beer was packaged. Check whether the two are "
+      "exchanged."}},
     {"lone-carriage-return",
      {"1:27: found a carriage return without a line feed, expected lines that end with a line feed. Save the "
       "file with line ends as Unix or Windows writes them."}},
@@ -109,6 +115,8 @@ const std::vector<BadFile> bad_files{
     {"no-grist", {"1:1: found a recipe without 'grist', expected the key 'grist'"}},
     {"no-mass",
      {"5:33: found '0 kg', expected more than nothing. Give the amount, or leave the whole entry out."}},
+    {"no-such-day",
+     {"6:19: found '2026-02-30', expected a day of the calendar. Write it as year-month-day: 2026-10-01."}},
     {"no-value", {"4:1: found 'style' without a value, expected a value. Give a value, or leave it out."}},
     {"no-volume", {"1:1: found a recipe without 'volume', expected the key 'volume'"}},
     {"not-a-number", {"5:33: found 'nan kg', expected a mass with its unit (kg, g, lb, oz)"}},
@@ -118,6 +126,10 @@ const std::vector<BadFile> bad_files{
     {"null-value", {"4:8: found '~', expected a value. Give a value, or leave it out."}},
     {"only-one-word",
      {"1:1: found 'name:Test', expected a key, a colon, a space and a value. Put a space after the colon."}},
+    {"pitch-without-unit",
+     {"5:37: found '0.75', expected a pitch rate with its unit (M/mL/P). Put the unit behind the number, for "
+      "instance 0.75 M/mL/P."}},
+    {"rest-without-time", {"6:41: found the diacetyl rest without 'time', expected the key 'time'"}},
     {"root-comma",
      {"1:1: found ',' after the end of the document, expected one list or one map in a file. Check the "
       "indentation: keys and dashes of one level start in the same column."}},
@@ -131,7 +143,8 @@ const std::vector<BadFile> bad_files{
      {"3:9: found '20', expected a volume with its unit (L, mL, gal, qt). Put the unit behind the number, "
       "for instance 20 L.",
       "4:1: found the key 'stile', expected a key of a recipe: format, name, style, base_style, declares, "
-      "volume, boil, efficiency, mash, grist, hops, extras, yeast, fermentation, conditioning or measured; "
+      "volume, boil, efficiency, mash, grist, hops, extras, yeast, fermentation, conditioning, dates or "
+      "measured; "
       "nearest known: style",
       "5:14: found 'sixty min', expected a duration with its unit (min, h, d, wk)",
       "7:33: found '-1 kg', expected a mass from 0 to 100000 kg",
@@ -173,7 +186,8 @@ const std::vector<BadFile> bad_files{
       "storage_loss, family, mass, add, time or temperature"}},
     {"unknown-key",
      {"4:1: found the key 'griat', expected a key of a recipe: format, name, style, base_style, declares, "
-      "volume, boil, efficiency, mash, grist, hops, extras, yeast, fermentation, conditioning or measured; "
+      "volume, boil, efficiency, mash, grist, hops, extras, yeast, fermentation, conditioning, dates or "
+      "measured; "
       "nearest known: grist"}},
     {"unknown-malt",
      {"5:12: found 'crystl medium', expected a known malt, sugar or extract, or its extract and color beside "

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <chrono>
 #include <filesystem>
 #include <string>
 
@@ -60,10 +61,11 @@ TEST_CASE("every amount of a recipe comes out as it was written") {
         "  - {hop: Cascade, mass: 5 g, add: first wort}\n"
         "extras:\n"
         "  - {name: coriander, kind: spice, mass: 15 g, add: boil, time: 5 min}\n"
-        "yeast: {class: american ale, attenuation: 78 %}\n"
-        "fermentation: {temperature: 19 C}\n"
+        "yeast: {class: american ale, attenuation: 78 %, pitch: 0.75 M/mL/P}\n"
+        "fermentation: {temperature: 19 C, time: 10 d, rest: {temperature: 21 C, time: 2 d}}\n"
         "conditioning: {carbonation: 2.5 vol, time: 21 d, temperature: 4 C, filtered: false, nitrogen: true, "
         "package: bottle}\n"
+        "dates: {packaged: 2026-10-01, judged: 2026-11-14, kept: 4 C}\n"
         "measured: {original_gravity: 1.062, final_gravity: 1.011 +- 0.002, bitterness: 48 IBU, color: 9 "
         "SRM}\n");
     CHECK(recipe.name == "Slack Tide");
@@ -102,6 +104,14 @@ TEST_CASE("every amount of a recipe comes out as it was written") {
     CHECK(recipe.yeasts[0].attenuation_is_stated);
     CHECK(within(recipe.yeasts[0].yeast.attenuation.middle / fully_attenuated, 0.78, 1e-9));
     CHECK(within(in_celsius(*recipe.fermentation_temperature), 19.0, 1e-9));
+    CHECK(within(*recipe.yeasts[0].pitch / million_per_milliliter_plato, 0.75, 1e-9));
+    CHECK(within(*recipe.fermentation_time / day, 10.0, 1e-9));
+    REQUIRE(recipe.diacetyl_rest);
+    CHECK(within(in_celsius(recipe.diacetyl_rest->temperature), 21.0, 1e-9));
+    CHECK(within(recipe.diacetyl_rest->time / day, 2.0, 1e-9));
+    CHECK(recipe.keeping.packaged == std::chrono::sys_days(std::chrono::year(2026) / 10 / 1));
+    CHECK(recipe.keeping.judged == std::chrono::sys_days(std::chrono::year(2026) / 11 / 14));
+    CHECK(within(in_celsius(*recipe.keeping.temperature), 4.0, 1e-9));
     CHECK(recipe.conditioning.filtered == false);
     CHECK(recipe.conditioning.nitrogen == true);
     CHECK(recipe.conditioning.bottled == true);
@@ -168,6 +178,20 @@ TEST_CASE("hop extract may hold more alpha acids than any cone") {
     CHECK(recipe_of(head + grist +
                     "hops: [{hop: Magnum, mass: 5 g, alpha: 55 %, form: extract, add: boil}]\n"));
     CHECK_FALSE(recipe_of(head + grist + "hops: [{hop: Magnum, mass: 5 g, alpha: 55 %, add: boil}]\n"));
+}
+
+TEST_CASE("a date is a day of the calendar, written year-month-day and in no other way") {
+    const auto reads = [](const std::string& date) {
+        return recipe_of(head + grist + "yeast: {class: american ale}\ndates: {packaged: " + date + "}\n")
+            .value.has_value();
+    };
+    CHECK(reads("2026-10-01"));
+    CHECK(reads("2024-02-29"));
+    for (const char* date : {"2026-02-29", "2026-13-01", "2026-00-10", "2026-10-1", "26-10-01", "01.10.2026",
+                             "2026/10/01", "2026-10-01T00:00", "+026-10-01", "October"}) {
+        CAPTURE(date);
+        CHECK_FALSE(reads(date));
+    }
 }
 
 TEST_CASE("every recipe that comes with the program is sound") {

@@ -70,8 +70,8 @@ class RandomBeer {
     }
 
     static std::vector<Estimate<double>*> levels(Drivers& drivers) {
-        return {&drivers.ester,  &drivers.phenol, &drivers.diacetyl,
-                &drivers.sulfur, &drivers.sour,   &drivers.funk};
+        return {&drivers.ester, &drivers.phenol, &drivers.diacetyl, &drivers.sulfur,
+                &drivers.sour,  &drivers.funk,   &drivers.fusel};
     }
 
   private:
@@ -171,6 +171,10 @@ TEST_CASE("a change of the recipe is sensed where brewers expect it") {
     CHECK(raises(Attribute::flavor_sweetness,
                  [](Recipe& recipe) { recipe.grist.push_back(grist(lactose(), 0.5, GristUse::boil)); }));
     CHECK(raises(Attribute::mouthfeel_warmth, [](Recipe& recipe) { recipe.grist[0].mass *= 1.6; }));
+    CHECK(raises(Attribute::mouthfeel_warmth,
+                 [](Recipe& recipe) { recipe.fermentation_temperature = celsius(28.0); }));
+    CHECK(raises(Attribute::aroma_alcohol,
+                 [](Recipe& recipe) { recipe.fermentation_temperature = celsius(28.0); }));
     CHECK(raises(Attribute::mouthfeel_carbonation,
                  [](Recipe& recipe) { recipe.conditioning.carbonation->middle = 3.2 * volume_of_co2; }));
     CHECK(raises(Attribute::aroma_ester,
@@ -178,6 +182,23 @@ TEST_CASE("a change of the recipe is sensed where brewers expect it") {
     CHECK(raises(Attribute::appearance_clarity, [](Recipe& recipe) { recipe.conditioning.filtered = true; }));
     CHECK(
         raises(Attribute::mouthfeel_creaminess, [](Recipe& recipe) { recipe.conditioning.nitrogen = true; }));
+}
+
+// Beer Judge Certification Program, Beer Style Guidelines, 2021, 24A: spice very low to medium-low; 15 g of
+// coriander and 20 g of peel in 20 L: common practice.
+TEST_CASE("a wit is spiced as a wit is") {
+    Recipe recipe = pale_ale();
+    ExtraAddition coriander;
+    coriander.name = "coriander";
+    coriander.kind = ExtraKind::spice;
+    coriander.mass = 15.0 * gram;
+    ExtraAddition peel = coriander;
+    peel.name = "orange peel";
+    peel.mass = 20.0 * gram;
+    recipe.extras = {coriander, peel};
+    const double level = level_of(sensed(recipe), Attribute::flavor_spice);
+    CHECK(level >= 1.0);
+    CHECK(level <= 3.3);
 }
 
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, 18B: medium to high bitterness, medium-light

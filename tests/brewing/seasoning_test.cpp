@@ -1,0 +1,87 @@
+#include "brewing/seasoning.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/support/recipes.hpp"
+#include "tests/within.hpp"
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+ExtraAddition named(const std::string& name, ExtraKind kind) {
+    ExtraAddition addition;
+    addition.name = name;
+    addition.kind = kind;
+    return addition;
+}
+
+Recipe with_extra(const ExtraAddition& addition) {
+    Recipe recipe = pale_ale();
+    recipe.extras = {addition};
+    return recipe;
+}
+
+double spice_boiled(double minutes) {
+    ExtraAddition addition = named("coriander", ExtraKind::spice);
+    addition.mass = 20.0 * gram;
+    addition.time = minutes * minute;
+    return in(brew_at_middle(with_extra(addition)).drivers.spice.total.median(), gram_per_liter);
+}
+
+}  // namespace
+
+// Common practice: brewers give 2 to 4 g of cloves or cinnamon where they give 15 g of coriander.
+TEST_CASE("a few cloves speak as loud as a handful of coriander") {
+    CHECK(3.0 * spice_potency("whole cloves") >= 0.6 * 15.0 * spice_potency("coriander"));
+    CHECK(spice_potency("Ceylon cinnamon stick") > spice_potency("coriander seed"));
+    CHECK(spice_potency("bitter orange peel") < spice_potency("coriander seed"));
+    CHECK(spice_potency("meadow herb of no table") == 1.0);
+}
+
+// Common practice: spice goes into the last minutes, as a long boil drives it off.
+TEST_CASE("a long boil leaves less spice, the last quarter of an hour all of it") {
+    CHECK(spice_boiled(5.0) == spice_boiled(15.0));
+    CHECK(spice_boiled(60.0) < 0.7 * spice_boiled(15.0));
+}
+
+TEST_CASE("table salt tastes salty, what hardens the water does not") {
+    for (const char* name : {"sea salt", "Table salt", "sodium chloride", "salt", "kosher salt"}) {
+        CAPTURE(name);
+        CHECK(tastes_salty(name));
+    }
+    for (const char* name : {"gypsum", "calcium chloride", "Epsom salt", "magnesium sulfate"}) {
+        CAPTURE(name);
+        CHECK_FALSE(tastes_salty(name));
+    }
+}
+
+// Common practice of brewers of wit and gose: some 10 to 20 g of coriander and of salt in 20 L.
+TEST_CASE("what is named without an amount is there in a usual amount, and far from certain") {
+    const Beer wit = brew_with(with_extra(named("coriander", ExtraKind::spice)), 256);
+    const auto spice = wit.drivers.spice.total.interval();
+    CHECK(within(in(spice.median, gram_per_liter), 0.6, 0.3));
+    CHECK(spice.high > 1.7 * spice.low);
+    const Beer gose = brew_with(with_extra(named("sea salt", ExtraKind::salt)), 256);
+    const auto salt = gose.drivers.salt.total.interval();
+    CHECK(within(in(salt.median, gram_per_liter), 0.75, 0.25));
+    CHECK(salt.high > 1.7 * salt.low);
+    REQUIRE(wit.assumptions.size() == 1);
+    CHECK(wit.assumptions.front().find("coriander") != std::string::npos);
+    REQUIRE(gose.assumptions.size() == 1);
+    CHECK(gose.assumptions.front().find("sea salt") != std::string::npos);
+}
+
+TEST_CASE("gypsum without an amount needs no assumption") {
+    CHECK(brew_at_middle(with_extra(named("gypsum", ExtraKind::salt))).assumptions.empty());
+}
+
+TEST_CASE("a tincture counts by its volume") {
+    ExtraAddition tincture = named("vanilla tincture", ExtraKind::spice);
+    tincture.volume = 10.0 * milliliter;
+    tincture.use = ExtraUse::fermenter;
+    const Beer beer = brew_at_middle(with_extra(tincture));
+    CHECK(beer.drivers.spice.total.median() > Concentration());
+    CHECK(beer.assumptions.empty());
+}
