@@ -12,6 +12,8 @@ double share_in_the_nose(Attribute attribute) {
             return 0.86;
         case Attribute::aroma_roast:
             return 0.83;
+        case Attribute::aroma_sour:
+            return 0.88;
         default:
             return 1.0;
     }

@@ -98,7 +98,8 @@ void sense_grain(const Beer& beer, const Perception& perception, ByAttribute<Est
 void sense_fermentation(const Drivers& drivers, ByAttribute<Estimate<double>>& level) {
     level[Attribute::aroma_ester] = level[Attribute::flavor_ester] = drivers.ester;
     level[Attribute::aroma_phenol] = level[Attribute::flavor_phenol] = drivers.phenol;
-    level[Attribute::aroma_sour] = level[Attribute::flavor_sour] = drivers.sour;
+    level[Attribute::flavor_sour] = drivers.sour;
+    level[Attribute::aroma_sour] = in_the_nose(Attribute::aroma_sour, drivers.sour);
     level[Attribute::aroma_funk] = level[Attribute::flavor_funk] = drivers.funk;
     level[Attribute::aroma_diacetyl] = level[Attribute::flavor_diacetyl] = drivers.diacetyl;
     level[Attribute::aroma_sulfur] = drivers.sulfur;
