@@ -94,7 +94,7 @@ Uncertain<Concentration> usual_dose(const ExtraAddition& extra) {
     constexpr Uncertain<Concentration> salt{0.75 * gram_per_liter, 0.35 * gram_per_liter};
     constexpr Uncertain<Concentration> coriander{0.5 * gram_per_liter, 0.25 * gram_per_liter};
     if (extra.kind == ExtraKind::salt) {
-        return salt;
+        return Uncertain<Concentration>(salt);
     }
     const double potency = spice_potency(extra.name);
     return {coriander.middle / potency, coriander.half_width / potency};

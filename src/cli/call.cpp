@@ -1,6 +1,7 @@
 #include "cli/call.hpp"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <iterator>
@@ -191,9 +192,9 @@ class Understanding {
 std::string see_help(const CLI::App& app) {
     std::string command = app.get_name();
     for (const CLI::App* parent = app.get_parent(); parent != nullptr; parent = parent->get_parent()) {
-        command = parent->get_name().empty() ? command : parent->get_name() + ' ' + command;
+        command = parent->get_name().empty() ? command : fmt::format("{} {}", parent->get_name(), command);
     }
-    return command.empty() ? "See entrywise --help." : "See entrywise " + command + " --help.";
+    return command.empty() ? "See entrywise --help." : fmt::format("See entrywise {} --help.", command);
 }
 
 std::vector<std::string> names_of_commands(const CLI::App& app) {

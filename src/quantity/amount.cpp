@@ -33,6 +33,7 @@ std::vector<std::string> main_units(const QuantityKind& kind) {
         }
     }
     std::vector<std::string> spellings;
+    spellings.reserve(units.size());
     for (const UnitSpelling* unit : units) {
         spellings.emplace_back(unit->spelling);
     }
@@ -41,6 +42,7 @@ std::vector<std::string> main_units(const QuantityKind& kind) {
 
 std::string nearest_unit(const QuantityKind& kind, std::string_view text) {
     std::vector<std::string> known;
+    known.reserve(kind.units.size());
     for (const UnitSpelling& unit : kind.units) {
         known.emplace_back(unit.spelling);
     }
@@ -195,7 +197,7 @@ std::string number_in(const UnitSpelling& unit, double canonical) {
     constexpr double same = 1e-12;
     const double written = written_in(unit, canonical);
     for (int decimals = 0; decimals <= most_decimals; ++decimals) {
-        const std::string text = fixed(written, decimals);
+        std::string text = fixed(written, decimals);
         const auto number = number_from(text);
         if (number && std::abs(canonical_of(unit, *number) - canonical) <= same * std::abs(canonical)) {
             return text;

@@ -73,7 +73,7 @@ std::string nearest(const Kind<Ingredient>& kind, std::span<const EmbeddedDocume
             names.emplace_back(document.path.substr(kind.folder.size()));
         }
     }
-    const std::string word = nearest_word(name, names);
+    std::string word = nearest_word(name, names);
     const auto ingredient = known(kind, embedded, outside, word);
     for (const std::string& written : ingredient ? names_of(*ingredient) : std::vector<std::string>()) {
         if (lowered(written) == word) {

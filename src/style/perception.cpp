@@ -6,14 +6,14 @@ namespace entrywise {
 
 namespace {
 
-template <auto Map, auto Constant>
+template <auto map, auto member>
 double& constant(Perception& perception) {
-    return perception.*Map.*Constant;
+    return perception.*map.*member;
 }
 
-template <auto Constant>
+template <auto member>
 double& constant_of_body_curve(Perception& perception) {
-    return perception.body.curve.*Constant;
+    return perception.body.curve.*member;
 }
 
 constexpr std::array bitterness_attributes{Attribute::flavor_bitterness};
