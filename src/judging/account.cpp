@@ -57,6 +57,13 @@ Charge* dearest_of(std::vector<Charge>& charges, Section section, bool has_own, 
     return dearest != nullptr && dearest->points[draw] > 0.0 ? dearest : nullptr;
 }
 
+/// Overall impression follows what the cause takes in the other sections, where one of them may be right; a
+/// cause that shows in no other section stands on its own.
+double asked_of(Section section, const Cause& cause, double points, double elsewhere) {
+    const double share = cause.shares[section];
+    return section == Section::overall && share < 1.0 ? elsewhere * share / (1.0 - share) : points * share;
+}
+
 }  // namespace
 
 std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
@@ -83,9 +90,10 @@ double Account::most_of(Section section) const {
 }
 
 void Account::take(const Cause& cause, std::vector<Charge>& charges) {
+    std::vector<double> elsewhere(left_[Section::overall].size(), 0.0);
     for (const Section section : sections) {
         if (cause.shares[section] > 0.0) {
-            take_in(section, cause, charges);
+            take_in(section, cause, charges, elsewhere);
         }
     }
 }
@@ -115,7 +123,8 @@ double Account::charged_before(const Tally& tally, Section section, std::size_t 
     return before;
 }
 
-void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges) {
+void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
+                      std::vector<double>& elsewhere) {
     const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
         return charge.deviation->section == section;
     });
@@ -128,7 +137,9 @@ void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& 
             continue;
         }
         Tally& tally = dearest->tally(dearest->deviation->steps[draw]);
-        const double points = std::min(cause.shares[section] * dearest->points[draw], limit);
+        const double points =
+            std::min(asked_of(section, cause, dearest->points[draw], elsewhere[draw]), limit);
+        elsewhere[draw] += points;
         const double before = charged_before(tally, section, draw, points);
         if (points > before) {
             left[draw] *= (1.0 - points / most) / (1.0 - before / most);

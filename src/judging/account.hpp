@@ -37,7 +37,8 @@ class Account {
   public:
     Account(const ScoreSheet& score_sheet, std::size_t draws);
 
-    /// Charges a cause to its sections, and notes with each charge what of it was taken.
+    /// Charges a cause to its sections, and notes with each charge what of it was taken. Overall impression
+    /// loses its share of what the cause takes in all sections, no more where one of them is right.
     void take(const Cause& cause, std::vector<Charge>& charges);
 
     /// Charges so many points to a section, whatever the draw.
@@ -48,7 +49,8 @@ class Account {
 
   private:
     double most_of(Section section) const;
-    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges);
+    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
+                 std::vector<double>& elsewhere);
     double charged_before(const Tally& tally, Section section, std::size_t draw, double points);
 
     const ScoreSheet& score_sheet_;

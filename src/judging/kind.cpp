@@ -16,7 +16,7 @@ constexpr double told_from = 2.0;
 /// carry their cultivar's words plainly; malts and yeasts are known only by class, so that but a clear miss
 /// counts.
 constexpr double hops_named_at_least = 0.5;
-constexpr double others_named_at_least = 0.25;
+constexpr double others_named_at_least = 0.3;
 
 /// One word of what is smelled, with its part of the whole.
 struct WordShare {
@@ -81,10 +81,17 @@ Smell of_malts(const Recipe& recipe, const std::vector<SourceShare>& sources) {
     return smell;
 }
 
-Smell of_yeasts(const Recipe& recipe, std::vector<std::string> YeastClass::*notes) {
+/// A yeast that is usual for the style gives what the style is known for, the wine and dried fruit of age
+/// with it.
+bool is_usual(const YeastClass& yeast, const Custom& custom) {
+    return holds(custom.yeast_typical, yeast.name) || holds(custom.yeast_possible, yeast.name);
+}
+
+Smell of_yeasts(const Recipe& recipe, const Style& style, std::vector<std::string> YeastClass::*notes,
+                const std::vector<std::string>& asked) {
     Smell smell;
     for (const YeastAddition& addition : recipe.yeasts) {
-        smell.add(addition.yeast.*notes,
+        smell.add(is_usual(addition.yeast, style.custom) ? asked : addition.yeast.*notes,
                   {addition.yeast.name, addition.position, 1.0 / static_cast<double>(recipe.yeasts.size())});
     }
     return smell;
@@ -112,8 +119,10 @@ struct Comparison {
     double chance_told = 0.0;
 };
 
+/// Compares with what the style asks for; what is at home in it besides is no miss.
 std::vector<KindMiss> compared(const Smell& smell, const std::vector<std::string>& asked,
-                               const Comparison& comparison, const ScoreSheet& score_sheet, const Kin& kin) {
+                               const Comparison& comparison, const ScoreSheet& score_sheet, const Kin& kin,
+                               const std::vector<std::string>& at_home = {}) {
     const double all = sum_of(smell.words);
     if (asked.empty() || all == 0.0 || comparison.chance_told < 0.5) {
         return {};
@@ -121,8 +130,9 @@ std::vector<KindMiss> compared(const Smell& smell, const std::vector<std::string
     std::vector<WordShare> other;
     std::copy_if(
         smell.words.begin(), smell.words.end(), std::back_inserter(other), [&](const WordShare& each) {
-            return std::none_of(asked.begin(), asked.end(),
-                                [&](const std::string& word) { return are_kin(each.word, word, kin); });
+            const auto is_like = [&](const std::string& word) { return are_kin(each.word, word, kin); };
+            return std::none_of(asked.begin(), asked.end(), is_like) &&
+                   std::none_of(at_home.begin(), at_home.end(), is_like);
         });
     const double other_share = sum_of(other) / all;
     if (1.0 - other_share >= comparison.named_at_least) {
@@ -153,6 +163,16 @@ bool accepts(const Style& style, Attribute attribute) {
     return !expectation || expectation->high >= told_from;
 }
 
+/// At home besides the words for malt: the fruit of the style, as nobody tells whether raisins come from dark
+/// crystal malt or from yeast, and caramel or roast itself where the style has a level for it.
+std::vector<std::string> at_home_of_malt(const Style& style, Attribute in_aroma, Attribute in_flavor) {
+    std::vector<std::string> words = style.ester_notes;
+    if (style.expected[in_aroma] || style.expected[in_flavor]) {
+        words.emplace_back(word_of(in_flavor));
+    }
+    return words;
+}
+
 /// Caramel or roast, whichever is the stronger on the palate.
 std::vector<KindMiss> of_malt(const Recipe& recipe, const Beer& beer, const Profile& profile,
                               const Style& style, const ScoreSheet& score_sheet, const Kin& kin) {
@@ -167,7 +187,7 @@ std::vector<KindMiss> of_malt(const Recipe& recipe, const Beer& beer, const Prof
     const Smell smell = of_malts(recipe, roasty ? drivers.roast.sources : drivers.caramel.sources);
     return compared(smell, style.malt_notes,
                     {"malt_kind", others_named_at_least, chance_that_told(profile, in_aroma, in_flavor)},
-                    score_sheet, kin);
+                    score_sheet, kin, at_home_of_malt(style, in_aroma, in_flavor));
 }
 
 }  // namespace
@@ -181,15 +201,16 @@ std::vector<KindMiss> kind_misses(const Recipe& recipe, const Beer& beer, const 
         compared(of_hops(recipe, beer.drivers.hop_aroma.sources, style), style.hop_notes,
                  {"hop_kind", hops_named_at_least, told(Attribute::aroma_hop, Attribute::flavor_hop)},
                  score_sheet, kin);
-    for (const auto& more : {of_malt(recipe, beer, profile, style, score_sheet, kin),
-                             compared(of_yeasts(recipe, &YeastClass::ester_notes), style.ester_notes,
-                                      {"ester_kind", others_named_at_least,
-                                       told(Attribute::aroma_ester, Attribute::flavor_ester)},
-                                      score_sheet, kin),
-                             compared(of_yeasts(recipe, &YeastClass::phenol_notes), style.phenol_notes,
-                                      {"phenol_kind", others_named_at_least,
-                                       told(Attribute::aroma_phenol, Attribute::flavor_phenol)},
-                                      score_sheet, kin)}) {
+    for (const auto& more :
+         {of_malt(recipe, beer, profile, style, score_sheet, kin),
+          compared(
+              of_yeasts(recipe, style, &YeastClass::ester_notes, style.ester_notes), style.ester_notes,
+              {"ester_kind", others_named_at_least, told(Attribute::aroma_ester, Attribute::flavor_ester)},
+              score_sheet, kin),
+          compared(
+              of_yeasts(recipe, style, &YeastClass::phenol_notes, style.phenol_notes), style.phenol_notes,
+              {"phenol_kind", others_named_at_least, told(Attribute::aroma_phenol, Attribute::flavor_phenol)},
+              score_sheet, kin)}) {
         misses.insert(misses.end(), more.begin(), more.end());
     }
     return misses;

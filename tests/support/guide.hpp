@@ -1,0 +1,38 @@
+#pragma once
+
+#include <string>
+
+#include "reading/library.hpp"
+#include "reading/phrase_reader.hpp"
+#include "reading/score_sheet_reader.hpp"
+#include "style/phrase.hpp"
+#include "style/score_sheet.hpp"
+#include "style/style.hpp"
+
+namespace entrywise::testing {
+
+// What the program itself judges by: the styles, the score sheet and the phrases that are built in.
+
+inline const Library& usual_library() {
+    static const Library library(embedded_documents());
+    return library;
+}
+
+inline const ScoreSheet& usual_score_sheet() {
+    static const ScoreSheet sheet =
+        *read_score_sheet(*usual_library().document("styles/sheet.yaml"), "styles/sheet.yaml");
+    return sheet;
+}
+
+inline const PhraseBook& usual_phrases() {
+    static const PhraseBook phrases =
+        *read_phrases(*usual_library().document("styles/phrases.yaml"), "styles/phrases.yaml");
+    return phrases;
+}
+
+/// A style of the Beer Judge Certification Program, Beer Style Guidelines, 2021.
+inline Style guide_style(const std::string& code) {
+    return *usual_library().style({"bjcp-2021", code});
+}
+
+}  // namespace entrywise::testing
