@@ -4,7 +4,6 @@
 #include <boost/random/sobol.hpp>
 
 #include <algorithm>
-#include <cmath>
 #include <cstdint>
 #include <functional>
 #include <random>
@@ -59,15 +58,15 @@ void Deviates::widen(std::size_t columns) {
     std::mt19937_64 shifts;
     std::vector<std::uint64_t> shift(dimensions);
     std::generate(shift.begin(), shift.end(), std::ref(shifts));
-    const double slices = static_cast<double>(draws());
-    const double range = std::exp2(64.0);
+    const auto slice_of = [slices = static_cast<std::uint64_t>(draws())](std::uint64_t point) {
+        constexpr int half = 32;
+        return static_cast<std::size_t>(((point >> half) * slices) >> half);
+    };
     for (std::size_t draw = 0; draw < draws(); ++draw) {
         for (std::size_t column = 0; column < dimensions; ++column) {
             const std::uint64_t point = draw == 0 ? 0 : sequence();
-            const auto slice =
-                static_cast<std::size_t>(static_cast<double>(point ^ shift[column]) / range * slices);
             if (column >= first_new) {
-                columns_[column][draw] = standard_normal_[std::min(slice, draws() - 1)];
+                columns_[column][draw] = standard_normal_[slice_of(point ^ shift[column])];
             }
         }
     }
