@@ -53,7 +53,7 @@ AdvisedFinding advised(const Finding& finding, const BesideLevels& beside, const
                 .corrections = {correction_of_kind(*kind, check.style, phrases)}};
     }
     return {.finding = finding,
-            .note = note_on(finding, check.beer, check.style, phrases),
+            .note = note_on(finding, check.beer, check.style, phrases, check.base_style),
             .causes = causes_of(finding, check.recipe, check.beer),
             .corrections = corrections_of(finding, check.recipe, check.beer, check.style,
                                           check.profile.perception, phrases)};
@@ -65,6 +65,9 @@ bool asks_for_a_base(const Style& style, const std::vector<Declaration>& known) 
 }
 
 std::string basis_of(const Style& style, const std::optional<Style>& base_style, const PhraseBook& phrases) {
+    if (!style.variant_of.empty() && !style.varies) {
+        return "Judged by " + style.code + ", as the recipe declares it.";
+    }
     if (!style.varies) {
         return {};
     }

@@ -21,8 +21,11 @@ Mass weighable(Mass mass) {
     return std::round(grams / step) * step * gram;
 }
 
+/// A rest of less than this share of an ingredient is not worth weighing (working value).
+constexpr double least_rest = 0.05;
+
 std::string change_of_mass(const std::string& ingredient, Mass from, Mass to) {
-    if (weighable(to) <= 0.0 * gram) {
+    if (weighable(to) <= least_rest * from) {
         return "leave out " + ingredient + " (" + to_text(weighable(from)) + ")";
     }
     const std::string verb = to < from ? "cut " : "raise ";

@@ -35,29 +35,57 @@ std::string word_outside(SensoryScale scale, const Finding& finding) {
 }
 
 template <class Quantity>
+bool are_one(const std::optional<Range<Quantity>>& first, const std::optional<Range<Quantity>>& second) {
+    return first && second && first->low == second->low && first->high == second->high;
+}
+
+/// Whether what a specialty style is missed by is what its base asks for.
+bool is_asked_by(const Style& base, const Style& style, const Finding& finding) {
+    const auto attribute = attribute_named(finding.section, finding.attribute);
+    if (!attribute) {
+        return are_one(base.ranges.color, style.ranges.color);
+    }
+    if (finding.told_by_number) {
+        return finding.attribute == "bitterness" ? are_one(base.ranges.bitterness, style.ranges.bitterness)
+                                                 : are_one(base.ranges.alcohol, style.ranges.alcohol);
+    }
+    const auto& expectation = base.expected[*attribute];
+    return expectation && expectation->low == finding.accepted_low &&
+           expectation->high == finding.accepted_high && expectation->assumed == finding.assumed;
+}
+
+/// The style that asks for it: the base where it does, with its standing.
+std::string who_asks(const Finding& finding, const Style& style, const std::optional<Style>& base_style) {
+    return base_style && is_asked_by(*base_style, style, finding) ? base_style->name + ", its base,"
+                                                                  : style.name;
+}
+
+template <class Quantity>
 std::string past_range(const Estimate<Quantity>& estimate, const std::optional<Range<Quantity>>& range,
-                       Quantity unit, int decimals, const std::string& unit_text) {
+                       Quantity unit, int decimals, const std::string& unit_text, const std::string& asking) {
     const auto number = [&](Quantity value) { return fixed(in(value, unit), decimals); };
-    std::string text = " comes out about " + number(estimate.median()) + unit_text + "; ";
+    std::string text = " comes out about " + number(estimate.median()) + unit_text + "; " + asking;
     if (range && range->low && range->high) {
-        return text + "the style runs from " + number(*range->low) + " to " + number(*range->high);
+        return text + " runs from " + number(*range->low) + " to " + number(*range->high);
     }
     if (range && range->high) {
-        return text + "the style runs up to " + number(*range->high);
+        return text + " runs up to " + number(*range->high);
     }
     if (range && range->low) {
-        return text + "the style starts at " + number(*range->low);
+        return text + " starts at " + number(*range->low);
     }
-    return text + "the style runs to other numbers";
+    return text + " runs to other numbers";
 }
 
 /// A miss that the number shows more plainly than the word.
-std::string in_numbers(const Finding& finding, const Beer& beer, const Style& style) {
+std::string in_numbers(const Finding& finding, const Beer& beer, const Style& style,
+                       const std::string& asking) {
     if (finding.attribute == "bitterness") {
-        return past_range(beer.bitterness.total, style.ranges.bitterness, ibu, bitterness_decimals, " IBU");
+        return past_range(beer.bitterness.total, style.ranges.bitterness, ibu, bitterness_decimals, " IBU",
+                          asking);
     }
-    return past_range(beer.alcohol, style.ranges.alcohol, percent_by_volume, alcohol_decimals,
-                      " % by volume");
+    return past_range(beer.alcohol, style.ranges.alcohol, percent_by_volume, alcohol_decimals, " % by volume",
+                      asking);
 }
 
 /// Whether it cannot be sensed at all where it should be.
@@ -66,13 +94,13 @@ bool is_missing(const Finding& finding) {
            word_outside(SensoryScale::intensity, finding) == words_of(SensoryScale::intensity).front();
 }
 
-std::string in_words(const Finding& finding, const Style& style) {
+std::string in_words(const Finding& finding, const std::string& asking) {
     const std::string asks = finding.assumed ? " is taken to have " : " asks for ";
     const bool perhaps = is_likely_inside(finding);
     const std::string comes = is_missing(finding)
                                   ? (perhaps ? " may be missing" : " is missing")
                                   : (perhaps ? " may come out " : " comes out ") + level_in_words(finding);
-    return comes + "; " + style.name + asks + accepted_in_words(finding);
+    return comes + "; " + asking + asks + accepted_in_words(finding);
 }
 
 }  // namespace
@@ -114,13 +142,17 @@ std::string note_on(const Strength& strength, const PhraseBook& phrases) {
            (phrase.right.empty() ? ", as the style asks" : ": " + phrase.right) + ".";
 }
 
-std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases) {
+std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases,
+                    const std::optional<Style>& base_style) {
     const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
     const std::string& said = finding.direction == Direction::above ? phrase.above : phrase.below;
     const std::string effect = is_missing(finding) ? "" : said;
+    const std::string asking = who_asks(finding, style, base_style);
     const std::string how =
-        finding.told_by_number ? in_numbers(finding, beer, style) : in_words(finding, style);
-    return capitalized(phrase.noun) + how + (effect.empty() ? "" : ": " + effect) + ".";
+        finding.told_by_number ? in_numbers(finding, beer, style, asking) : in_words(finding, asking);
+    // A number is of the beer, wherever it shows.
+    const std::string& noun = finding.told_by_number ? finding.attribute : phrase.noun;
+    return capitalized(noun) + how + (effect.empty() ? "" : ": " + effect) + ".";
 }
 
 }  // namespace entrywise

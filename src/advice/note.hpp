@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "brewing/beer.hpp"
@@ -10,8 +11,10 @@
 namespace entrywise {
 
 /// The note a judge would write on a finding: what is perceived and how strongly, what the style asks for,
-/// and what that does to the beer.
-std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases);
+/// and what that does to the beer. Where it is the base of a specialty style that asks for it, the note names
+/// the base.
+std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases,
+                    const std::optional<Style>& base_style = {});
 
 /// What a judge would write first: something that the beer does right by its style.
 std::string note_on(const Strength& strength, const PhraseBook& phrases);

@@ -4,6 +4,7 @@
 #include "advice/check.hpp"
 #include "base/number.hpp"
 #include "cli/commands.hpp"
+#include "cli/declared_variant.hpp"
 #include "cli/each_input.hpp"
 #include "cli/knowledge.hpp"
 #include "cli/recipe_input.hpp"
@@ -42,7 +43,7 @@ Outcome<Bench> bench_for(const Call& call) {
 }
 
 /// The style that the call names, or else the one that the recipe declares.
-Outcome<Style> style_for(const Recipe& recipe, const Call& call, const Library& library) {
+Outcome<Style> style_entered(const Recipe& recipe, const Call& call, const Library& library) {
     if (!call.style.empty()) {
         return style_called(library, call.style);
     }
@@ -62,14 +63,24 @@ Outcome<Style> style_for(const Recipe& recipe, const Call& call, const Library& 
     return style;
 }
 
-/// The base style that the recipe declares, if it does.
-Outcome<std::optional<Style>> base_style_for(const Recipe& recipe, const Library& library) {
+/// That style, or the variant of it that the recipe declares.
+Outcome<Style> style_for(const Recipe& recipe, const Call& call, const Bench& bench) {
+    Outcome<Style> style = style_entered(recipe, call, bench.library);
+    return style
+               ? declared_variant(*std::move(style.value), recipe, bench.library, bench.phrases.declarations)
+               : style;
+}
+
+/// The base style that the recipe declares, if it does, or the variant of it.
+Outcome<std::optional<Style>> base_style_for(const Recipe& recipe, const Bench& bench) {
     if (!recipe.base_style) {
         return std::optional<Style>();
     }
-    Outcome<Style> style = library.style(*recipe.base_style);
+    Outcome<Style> style = bench.library.style(*recipe.base_style);
     if (style) {
-        return std::optional<Style>(*std::move(style.value));
+        Outcome<Style> variant =
+            declared_variant(*std::move(style.value), recipe, bench.library, bench.phrases.declarations);
+        return variant ? Outcome<std::optional<Style>>(*std::move(variant.value)) : variant.faults;
     }
     for (Fault& fault : style.faults) {
         fault.place.file = recipe.file;
@@ -86,11 +97,11 @@ ExitStatus status_of(const Sheet& sheet, const Call& call) {
 }
 
 Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Bench& bench) {
-    const Outcome<Style> style = style_for(recipe, call, bench.library);
+    const Outcome<Style> style = style_for(recipe, call, bench);
     if (!style) {
         return style.faults;
     }
-    const Outcome<std::optional<Style>> base_style = base_style_for(recipe, bench.library);
+    const Outcome<std::optional<Style>> base_style = base_style_for(recipe, bench);
     if (!base_style) {
         return base_style.faults;
     }

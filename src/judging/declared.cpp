@@ -25,15 +25,21 @@ bool is_in_the_code(const Declaration& declaration, const std::string& code) {
     });
 }
 
-bool is_said(const Declaration& declaration, const Recipe& recipe) {
-    if (declaration.by_base_style && recipe.base_style) {
-        return true;
+/// What the recipe says under the declaration's keys; empty where it says nothing.
+std::vector<std::string> said_in(const Recipe& recipe, const Declaration& declaration) {
+    std::vector<std::string> said;
+    for (const auto& [key, text] : recipe.declares) {
+        const bool is_asked = std::find(declaration.keys.begin(), declaration.keys.end(), plain_key(key)) !=
+                              declaration.keys.end();
+        if (is_asked && !trimmed(text).empty()) {
+            said.emplace_back(trimmed(text));
+        }
     }
-    return std::any_of(recipe.declares.begin(), recipe.declares.end(), [&](const auto& said) {
-        const std::string key = plain_key(said.first);
-        return !trimmed(said.second).empty() &&
-               std::find(declaration.keys.begin(), declaration.keys.end(), key) != declaration.keys.end();
-    });
+    return said;
+}
+
+bool is_said(const Declaration& declaration, const Recipe& recipe) {
+    return (declaration.by_base_style && recipe.base_style) || !said_in(recipe, declaration).empty();
 }
 
 }  // namespace
@@ -49,6 +55,17 @@ std::vector<Declaration> missing_declarations(const Recipe& recipe, const Style&
         }
     }
     return missing;
+}
+
+std::vector<std::string> declared_words(const Recipe& recipe, const Style& style,
+                                        const std::vector<Declaration>& known) {
+    std::vector<std::string> words;
+    for (const std::string& name : style.must_declare) {
+        for (const std::string& said : said_in(recipe, declaration_named(known, name))) {
+            words.push_back(lowered(said.substr(0, said.find_first_of(" -"))));
+        }
+    }
+    return words;
 }
 
 std::optional<Finding> declaration_finding(std::size_t missing, const ScoreSheet& score_sheet) {

@@ -16,6 +16,11 @@ namespace entrywise {
 std::vector<Declaration> missing_declarations(const Recipe& recipe, const Style& style,
                                               const std::vector<Declaration>& known);
 
+/// What the recipe says of that which the style asks the entry form to say, each by its first word in lower
+/// case, as the codes of variants do: `standard`, `pale`.
+std::vector<std::string> declared_words(const Recipe& recipe, const Style& style,
+                                        const std::vector<Declaration>& known);
+
 /// The finding that so many declarations are missing: each further one costs half of the one before. Nothing
 /// where none is.
 std::optional<Finding> declaration_finding(std::size_t missing, const ScoreSheet& score_sheet);

@@ -22,7 +22,8 @@ namespace entrywise {
 namespace {
 
 std::string style_title(const Style& style) {
-    return fmt::format("{} {}", style.code, style.name);
+    // The name of a variant says what its code does.
+    return fmt::format("{} {}", style.variant_of.empty() ? style.code : style.variant_of, style.name);
 }
 
 std::string headed(std::string_view head, const std::string& body, const TextStyle& style) {

@@ -66,7 +66,8 @@ struct Style {
     std::string name;
     std::string category;
     std::string file;
-    bool varies = false;  ///< numbers or attributes depend on a declared base style or type
+    std::string variant_of;  ///< the style that was entered, where a variant of it was declared
+    bool varies = false;     ///< numbers or attributes depend on a declared base style or type
     StyleRanges ranges;
     ByAttribute<std::optional<Expectation>> expected;
     std::vector<std::string> hop_notes;

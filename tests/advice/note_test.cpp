@@ -107,3 +107,15 @@ TEST_CASE("a number past a range with one end open is told with the end that the
     finding.told_by_number = true;
     CHECK(has(note_on(finding, beer, style, phrases()), "25"));
 }
+
+TEST_CASE("a note against what the base of a specialty style asks names the base, others the style itself") {
+    Style base = style_that_expects(Attribute::flavor_bitterness, 2.0, 3.0);
+    base.name = "Blonde Ale";
+    Style specialty = base;
+    specialty.name = "Harbor Spice Ale";
+    const std::string on_base = note_on(bitter(6.0, 2.0, 3.0), plain_beer(), specialty, phrases(), base);
+    CHECK(has(on_base, "Blonde Ale, its base, asks for low to medium-low"));
+    const std::string on_own = note_on(bitter(6.0, 1.0, 3.0), plain_beer(), specialty, phrases(), base);
+    CHECK(has(on_own, "Harbor Spice Ale asks for"));
+    CHECK_FALSE(has(on_own, "its base"));
+}

@@ -85,6 +85,46 @@ TEST_CASE("the sheet frames the whole score") {
     CHECK(frame["bands"] == Json::array({"very good", "excellent"}));
 }
 
+TEST_CASE("a strength stands with its level and its note") {
+    Check check = sample_check();
+    check.strengths = {{{Attribute::aroma_hop, 4.0, 3.0, 5.0}, "Hop aroma is medium."}};
+    const Json strengths = Json::parse(json_text(check_json(check, sample_score_sheet())))["strengths"];
+    REQUIRE(strengths.size() == 1);
+    CHECK(strengths[0]["section"] == "aroma");
+    CHECK(strengths[0]["attribute"] == "hop");
+    CHECK(strengths[0]["level"] == 4.0);
+    CHECK(strengths[0]["accepted"] == Json::array({3.0, 5.0}));
+    CHECK(strengths[0]["note"] == "Hop aroma is medium.");
+    CHECK(document()["strengths"] == Json::array());
+}
+
+TEST_CASE("the base style that was used is named, and only then") {
+    Check check = sample_check();
+    CHECK_FALSE(document()["style"].contains("base"));
+    CHECK_FALSE(document()["style"].contains("basis"));
+    check.base_style = sample_style();
+    check.base_style->code = "3B";
+    check.basis = "Judged as 3B.";
+    const Json style = Json::parse(json_text(check_json(check, sample_score_sheet())))["style"];
+    CHECK(style["code"] == "7C");
+    CHECK(style["base"]["guide"] == "harbor-2030");
+    CHECK(style["base"]["code"] == "3B");
+    CHECK(style["basis"] == "Judged as 3B.");
+}
+
+TEST_CASE("a missing declaration is on no scale") {
+    Check check = sample_check();
+    check.findings = {
+        {{.section = Section::overall, .attribute = "declaration", .direction = Direction::below},
+         "Say it.",
+         {},
+         {}}};
+    const Json finding = Json::parse(json_text(check_json(check, sample_score_sheet())))["findings"][0];
+    CHECK(finding["id"] == "overall.declaration.below");
+    CHECK_FALSE(finding.contains("level"));
+    CHECK_FALSE(finding.contains("accepted"));
+}
+
 TEST_CASE("the finding has its lasting name") {
     CHECK(document()["findings"][0]["id"] == "flavor.bitterness.above");
     CHECK(document()["findings"][0]["noticed"] == 0.64);

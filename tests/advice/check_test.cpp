@@ -1,0 +1,75 @@
+#include "advice/check.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+
+#include "tests/support/guide.hpp"
+#include "tests/support/palate.hpp"
+#include "tests/support/recipes.hpp"
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+Check checked(const Recipe& recipe, const Style& style, const std::optional<Style>& base_style = {}) {
+    return check(recipe, style, usual_score_sheet(), usual_palate(), usual_phrases(), base_style);
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+const AdvisedFinding* finding_named(const Check& checked, const std::string& id) {
+    const auto found =
+        std::find_if(checked.findings.begin(), checked.findings.end(),
+                     [&](const AdvisedFinding& advised) { return id_of(advised.finding) == id; });
+    return found == checked.findings.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+TEST_CASE("a missing declaration is told with what to write where, and goes when it is written") {
+    Recipe recipe = pale_ale();
+    const Check without = checked(recipe, guide_style("25B"));
+    const AdvisedFinding* missing = finding_named(without, "overall.declaration.below");
+    REQUIRE(missing != nullptr);
+    CHECK(has(missing->note, "the strength (table, standard or super) and the color (pale or dark)"));
+    CHECK(has(missing->corrections.front(), "declares: {strength: ..., color: ...}"));
+    recipe.declares = {{"strength", "standard"}, {"color", "pale"}};
+    CHECK(finding_named(checked(recipe, guide_style("25B")), "overall.declaration.below") == nullptr);
+}
+
+TEST_CASE("a specialty beer is judged with its base, says so, and its notes name the base") {
+    Recipe recipe = pale_ale();
+    recipe.base_style = StyleName{"bjcp-2021", "18A"};
+    recipe.hops = {boiled(magnum(), 60.0, 60.0, 20)};
+    const Check with_base = checked(recipe, guide_style("29A"), guide_style("18A"));
+    CHECK(has(with_base.basis, "18A Blonde Ale"));
+    CHECK(with_base.style.code == "29A");
+    const AdvisedFinding* bitter = finding_named(with_base, "flavor.bitterness.above");
+    REQUIRE(bitter != nullptr);
+    CHECK(has(bitter->note, "Blonde Ale, its base, runs from 15 to 28"));
+    const Check without_base = checked(recipe, guide_style("29A"));
+    CHECK(has(without_base.basis, "names no base style"));
+    CHECK(without_base.sheet.total.median < with_base.sheet.total.median);
+}
+
+TEST_CASE("a base declared for a style that varies by nothing is not judged by") {
+    const Check result = checked(pale_ale(), guide_style("18B"), guide_style("20B"));
+    CHECK_FALSE(result.base_style);
+    CHECK(result.basis.empty());
+}
+
+TEST_CASE("every strength that is told has a note of its own, and no finding says the contrary") {
+    const Check result = checked(pale_ale(), guide_style("18B"));
+    REQUIRE(result.strengths.size() == result.sheet.strengths.size());
+    for (const AdvisedStrength& advised : result.strengths) {
+        CHECK(advised.note.back() == '.');
+        for (const AdvisedFinding& finding : result.findings) {
+            CHECK(finding.finding.attribute != word_of(advised.strength.attribute));
+        }
+    }
+}
