@@ -167,3 +167,23 @@ TEST_CASE("a beer in style has no finding and no advice") {
     CHECK(checked.findings.empty());
     CHECK(checked.sheet.total.median < 0.1);
 }
+
+// Common practice: nobody weighs the last grams of a malt that is to go.
+TEST_CASE("an ingredient that would hardly be left is left out") {
+    Finding finding;
+    finding.section = Section::appearance;
+    finding.attribute = "color";
+    finding.direction = Direction::above;
+    Recipe dark = pale_ale();
+    dark.grist.push_back(grist(black_malt(), 0.12, GristUse::mash, 12));
+    const Beer beer = brew_at_middle(dark);
+    bool black_malt_is_a_lever = false;
+    for (const Lever& lever : levers_for(finding, dark, beer, Style())) {
+        if (has(lever.told(0.5), "black malt")) {
+            black_malt_is_a_lever = true;
+            CHECK(has(lever.told(0.02), "leave out black malt"));
+            CHECK(has(lever.told(0.2), "cut black malt"));
+        }
+    }
+    CHECK(black_malt_is_a_lever);
+}

@@ -119,3 +119,18 @@ TEST_CASE("a note against what the base of a specialty style asks names the base
     CHECK(has(on_own, "Harbor Spice Ale asks for"));
     CHECK_FALSE(has(on_own, "its base"));
 }
+
+TEST_CASE("alcohol told as a number is that of the beer, wherever it shows") {
+    Finding strong = bitter(3.0, 0.0, 1.0);
+    strong.attribute = "alcohol";
+    strong.told_by_number = true;
+    Beer beer = plain_beer();
+    beer.alcohol = always(6.9 * percent_by_volume);
+    Style style;
+    style.name = "Dark Mild";
+    style.ranges.alcohol = Range<AlcoholByVolume>{3.0 * percent_by_volume, 3.8 * percent_by_volume};
+    PhraseBook book = phrases();
+    book.by_attribute["flavor.alcohol"].noun = "alcohol in the flavor";
+    const std::string note = note_on(strong, beer, style, book);
+    CHECK(note.starts_with("Alcohol comes out about 6.9 % by volume; Dark Mild runs from 3.0 to 3.8"));
+}
