@@ -30,19 +30,24 @@ struct RealRecipe {
     std::vector<std::string> styles;
     std::optional<double> original_gravity;
     std::optional<double> final_gravity;
+    bool additions_left_out = false;  ///< the source names spices, salt or the like without an amount
 };
 
 std::vector<RealRecipe> entries_of(const std::string& folder) {
     const auto text = read_file(folder + "/index.json", most_bytes);
     std::vector<RealRecipe> entries;
     for (const nlohmann::json& record : nlohmann::json::parse(text ? *text : "[]")) {
-        RealRecipe entry{record.at("id"), record.value("winner", false), record.at("style"), {}, {}};
+        RealRecipe entry{record.at("id"), record.value("winner", false), record.at("style"), {}, {}, false};
         const auto& stated = record.at("stated");
         if (stated.contains("og")) {
             entry.original_gravity = stated["og"].get<double>();
         }
         if (stated.contains("fg")) {
             entry.final_gravity = stated["fg"].get<double>();
+        }
+        for (const std::string& doubt : record.value("doubts", std::vector<std::string>())) {
+            entry.additions_left_out =
+                entry.additions_left_out || doubt.find("left out") != std::string::npos;
         }
         entries.push_back(entry);
     }
@@ -157,7 +162,10 @@ class Measurement {
 
     void record(const RealRecipe& entry, const Profile& profile, const Style& style, const Sheet& sheet) {
         for (const Attribute attribute : all_attributes()) {
-            if (const auto& expectation = style.expected[attribute]) {
+            const bool is_addition =
+                attribute == Attribute::flavor_spice || attribute == Attribute::flavor_salt;
+            const auto& expectation = style.expected[attribute];
+            if (expectation && !(is_addition && entry.additions_left_out)) {
                 const std::string name =
                     fmt::format("{}.{}", word_of(section_of(attribute)), word_of(attribute));
                 bias_[name].add(outside(profile.level[attribute].median(), *expectation));
