@@ -1,5 +1,7 @@
 #include "cli/knowledge.hpp"
 
+#include <algorithm>
+
 #include "reading/library_folders.hpp"
 #include "reading/perception_reader.hpp"
 #include "reading/phrase_reader.hpp"
@@ -42,7 +44,10 @@ Outcome<Perception> perception_of(const Library& library) {
 Outcome<std::vector<Style>> all_styles(const Library& library) {
     std::vector<Style> styles;
     std::vector<Fault> faults;
-    for (const std::string& guide : library.guides()) {
+    std::vector<std::string> guides = library.guides();
+    std::stable_partition(guides.begin(), guides.end(),
+                          [](const std::string& guide) { return guide == default_guide; });
+    for (const std::string& guide : guides) {
         for (const StyleName& name : library.style_names(guide)) {
             const Outcome<Style> style = library.style(name);
             if (style) {

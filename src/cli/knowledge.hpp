@@ -17,7 +17,7 @@ Outcome<ScoreSheet> score_sheet_of(const Library& library);
 Outcome<PhraseBook> phrases_of(const Library& library);
 Outcome<Perception> perception_of(const Library& library);
 
-/// Every style of every guide. A file that is wrong is a fault.
+/// Every style of every guide, those of the default guide first. A file that is wrong is a fault.
 Outcome<std::vector<Style>> all_styles(const Library& library);
 
 /// The style that a text of the call names, with the fault placed in the call.
