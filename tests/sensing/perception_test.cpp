@@ -7,6 +7,7 @@
 #include <map>
 #include <string>
 
+#include "sensing/hops.hpp"
 #include "sensing/middle_of_style.hpp"
 #include "tests/support/palate.hpp"
 
@@ -25,6 +26,28 @@ struct Agreement {
     double words() const { return static_cast<double>(word_within_one) / count; }
 };
 
+/// What is customary for a style, read as the hops that reach its glass, in grams of dry hop per liter: a
+/// late addition in step with bitterness, and a dry hop where it is typical or possible (working values; no
+/// number of a guide tells of late hops).
+Concentration customary_hops(const Style& style, const MiddleOfStyle& middle) {
+    const double late = in(middle.bitterness, ibu) / 60.0;
+    const double dry = style.custom.dry_hop == "typical"    ? 3.0
+                       : style.custom.dry_hop == "possible" ? 0.6
+                                                            : 0.0;
+    return (late + dry) * gram_per_liter;
+}
+
+std::optional<double> level_of(Attribute attribute, const Style& style, const MiddleOfStyle& middle) {
+    switch (attribute) {
+        case Attribute::aroma_hop:
+            return hop_aroma_level(customary_hops(style, middle));
+        case Attribute::flavor_hop:
+            return hop_flavor_level(customary_hops(style, middle));
+        default:
+            return level_at_middle(attribute, middle, usual_palate());
+    }
+}
+
 bool is_within_one(double level, const Expectation& expectation) {
     return level >= expectation.low - 1.0 && level <= expectation.high + 1.0;
 }
@@ -38,8 +61,7 @@ std::map<Attribute, Agreement> agreement_with(const std::string& guide) {
         const auto middle = middle_of(*style);
         for (const Attribute attribute : all_attributes()) {
             const auto& expectation = style->expected[attribute];
-            const auto level =
-                middle && expectation ? level_at_middle(attribute, *middle, usual_palate()) : std::nullopt;
+            const auto level = middle && expectation ? level_of(attribute, *style, *middle) : std::nullopt;
             if (level) {
                 Agreement& agreement = agreements[attribute];
                 ++agreement.count;
