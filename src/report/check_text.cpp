@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <utility>
 #include <vector>
 
 #include "base/number.hpp"
@@ -83,14 +82,6 @@ std::string not_judged_text(const Check& check, const TextStyle& style) {
     }
     if (!check.basis.empty()) {
         sentences.push_back(check.basis);
-    }
-    if (!check.style.must_declare.empty()) {
-        std::vector<std::string> declarations;
-        for (std::string name : check.style.must_declare) {
-            std::replace(name.begin(), name.end(), '-', ' ');
-            declarations.push_back(std::move(name));
-        }
-        sentences.push_back(fmt::format("The entry must declare: {}.", joined(declarations, ", ")));
     }
     sentences.emplace_back(
         "No recipe tells of infection, a stalled fermentation, air taken up in packaging, light-struck "
