@@ -89,16 +89,23 @@ void print(const std::string& guide, const std::map<Attribute, Agreement>& agree
 TEST_CASE("the maps predict the words of a guide that no fit has read") {
     const auto agreements = agreement_with("ba-2025");
     print("ba-2025, held out", agreements);
+    CHECK(agreements.at(Attribute::flavor_bitterness).words() >= 0.94);
+    CHECK(agreements.at(Attribute::mouthfeel_body).words() >= 0.95);
+    CHECK(agreements.at(Attribute::flavor_finish).words() >= 0.97);
+    CHECK(agreements.at(Attribute::flavor_alcohol).words() >= 0.97);
+    CHECK(agreements.at(Attribute::mouthfeel_warmth).words() >= 0.97);
+    CHECK(agreements.at(Attribute::flavor_roast).words() >= 0.95);
+    CHECK(agreements.at(Attribute::flavor_malt).words() >= 0.94);
+    CHECK(agreements.at(Attribute::flavor_balance).words() >= 0.97);
+    // The same before the level is rounded to a word: harder, since almost a step beside is too far.
     CHECK(agreements.at(Attribute::flavor_bitterness).levels() >= 0.90);
+    CHECK(agreements.at(Attribute::mouthfeel_body).levels() >= 0.88);
     CHECK(agreements.at(Attribute::flavor_finish).levels() >= 0.97);
     CHECK(agreements.at(Attribute::flavor_alcohol).levels() >= 0.97);
     CHECK(agreements.at(Attribute::mouthfeel_warmth).levels() >= 0.97);
-    CHECK(agreements.at(Attribute::flavor_roast).levels() >= 0.90);
-    CHECK(agreements.at(Attribute::flavor_malt).levels() >= 0.87);
-    CHECK(agreements.at(Attribute::flavor_malt).words() >= 0.93);
-    CHECK(agreements.at(Attribute::flavor_balance).levels() >= 0.90);
-    CHECK(agreements.at(Attribute::mouthfeel_body).levels() >= 0.86);
-    CHECK(agreements.at(Attribute::mouthfeel_body).words() >= 0.93);
+    CHECK(agreements.at(Attribute::flavor_roast).levels() >= 0.95);
+    CHECK(agreements.at(Attribute::flavor_malt).levels() >= 0.88);
+    CHECK(agreements.at(Attribute::flavor_balance).levels() >= 0.97);
 }
 
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, as coded in styles/bjcp-2021.
