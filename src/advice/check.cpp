@@ -1,52 +1,33 @@
 #include "advice/check.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "advice/cause.hpp"
 #include "advice/correction.hpp"
 #include "advice/declaration_note.hpp"
 #include "advice/kind_note.hpp"
 #include "advice/note.hpp"
-#include "brewing/brew.hpp"
-#include "brewing/deviates.hpp"
-#include "judging/declared.hpp"
-#include "judging/kind.hpp"
 #include "judging/specialty.hpp"
-#include "sensing/sense.hpp"
+#include "judging/tasting.hpp"
+#include "judging/verdict.hpp"
 
 namespace entrywise {
 
 namespace {
 
-/// What is out of style without being too much or too little of anything.
-struct BesideLevels {
-    std::vector<Declaration> missing;
-    std::vector<KindMiss> kinds;
-};
-
-std::vector<Finding> findings_of(const BesideLevels& beside, const ScoreSheet& score_sheet) {
-    std::vector<Finding> findings;
-    if (const auto missing = declaration_finding(beside.missing.size(), score_sheet)) {
-        findings.push_back(*missing);
-    }
-    for (const KindMiss& miss : beside.kinds) {
-        findings.push_back(miss.finding);
-    }
-    return findings;
-}
-
-AdvisedFinding advised(const Finding& finding, const BesideLevels& beside, const Check& check,
+AdvisedFinding advised(const Finding& finding, const Verdict& verdict, const Check& check,
                        const PhraseBook& phrases) {
     if (finding.attribute == "declaration") {
         return {.finding = finding,
-                .note = note_on_missing(beside.missing, check.style),
+                .note = note_on_missing(verdict.missing, check.style),
                 .causes = {},
-                .corrections = {correction_of_missing(beside.missing, check.style)}};
+                .corrections = {correction_of_missing(verdict.missing, check.style)}};
     }
-    const auto kind = std::find_if(beside.kinds.begin(), beside.kinds.end(), [&](const KindMiss& miss) {
+    const auto kind = std::find_if(verdict.kinds.begin(), verdict.kinds.end(), [&](const KindMiss& miss) {
         return miss.finding.attribute == finding.attribute;
     });
-    if (kind != beside.kinds.end()) {
+    if (kind != verdict.kinds.end()) {
         return {.finding = finding,
                 .note = note_on_kind(*kind, check.style),
                 .causes = causes_of_kind(*kind),
@@ -84,28 +65,26 @@ std::string basis_of(const Style& style, const std::optional<Style>& base_style,
 
 }  // namespace
 
-Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet,
-            const Perception& perception, const PhraseBook& phrases, const std::optional<Style>& base_style) {
-    Deviates deviates(usual_draws);
+Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
+            const std::optional<Style>& base_style) {
+    const PhraseBook& phrases = handbook.phrases;
     Check result;
-    result.recipe = recipe;
     result.base_style = style.varies ? base_style : std::nullopt;
     result.style = result.base_style ? judged_style(style, *result.base_style) : style;
     result.basis = basis_of(style, result.base_style, phrases);
-    result.beer = brew(recipe, deviates);
-    result.profile = sense(result.beer, perception, deviates);
-    const BesideLevels beside{
-        missing_declarations(recipe, style, phrases.declarations),
-        kind_misses(recipe, result.beer, result.profile, result.style, score_sheet, phrases.kin)};
-    result.sheet =
-        judge(result.beer, result.profile, result.style, score_sheet, findings_of(beside, score_sheet));
+    Tasting tasting = taste(recipe, handbook.perception);
+    Verdict verdict = verdict_on(tasting, result.style, handbook);
+    result.recipe = std::move(tasting.recipe);
+    result.beer = std::move(tasting.beer);
+    result.profile = std::move(tasting.profile);
+    result.sheet = std::move(verdict.sheet);
     for (const Finding& finding : result.sheet.findings) {
-        result.findings.push_back(advised(finding, beside, result, phrases));
+        result.findings.push_back(advised(finding, verdict, result, phrases));
     }
     for (const Strength& strength : result.sheet.strengths) {
         result.strengths.push_back({strength, note_on(strength, phrases)});
     }
-    result.cautions = cautions_of(recipe, result.beer);
+    result.cautions = cautions_of(result.recipe, result.beer);
     return result;
 }
 

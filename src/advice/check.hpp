@@ -9,8 +9,7 @@
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
 #include "sensing/profile.hpp"
-#include "style/phrase.hpp"
-#include "style/score_sheet.hpp"
+#include "style/handbook.hpp"
 #include "style/style.hpp"
 
 namespace entrywise {
@@ -46,8 +45,7 @@ struct Check {
 
 /// Works a recipe out and holds it against a style; one that varies, against the base style with what it asks
 /// besides.
-Check check(const Recipe& recipe, const Style& style, const ScoreSheet& score_sheet,
-            const Perception& perception, const PhraseBook& phrases,
+Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style = {});
 
 }  // namespace entrywise

@@ -29,16 +29,23 @@ Outcome<Library> open_library_for(const Call& call) {
     return open_library(embedded_documents(), {folder(call.styles_folder), folder(call.ingredients_folder)});
 }
 
-Outcome<ScoreSheet> score_sheet_of(const Library& library) {
-    return read_from<ScoreSheet>(library, "styles/sheet.yaml", read_score_sheet);
-}
-
-Outcome<PhraseBook> phrases_of(const Library& library) {
-    return read_from<PhraseBook>(library, "styles/phrases.yaml", read_phrases);
-}
-
-Outcome<Perception> perception_of(const Library& library) {
-    return read_from<Perception>(library, "styles/perception.yaml", read_perception);
+Outcome<Knowledge> knowledge_for(const Call& call) {
+    Outcome<Library> library = open_library_for(call);
+    if (!library) {
+        return library.faults;
+    }
+    auto score_sheet = read_from<ScoreSheet>(*library, "styles/sheet.yaml", read_score_sheet);
+    auto phrases = read_from<PhraseBook>(*library, "styles/phrases.yaml", read_phrases);
+    auto perception = read_from<Perception>(*library, "styles/perception.yaml", read_perception);
+    if (!score_sheet || !phrases || !perception) {
+        std::vector<Fault> faults = score_sheet.faults;
+        faults.insert(faults.end(), phrases.faults.begin(), phrases.faults.end());
+        faults.insert(faults.end(), perception.faults.begin(), perception.faults.end());
+        return faults;
+    }
+    return Knowledge{
+        *std::move(library.value),
+        {*std::move(score_sheet.value), *std::move(perception.value), *std::move(phrases.value)}};
 }
 
 Outcome<std::vector<Style>> all_styles(const Library& library) {

@@ -3,19 +3,20 @@
 #include "base/fault.hpp"
 #include "cli/call.hpp"
 #include "reading/library.hpp"
-#include "style/perception.hpp"
-#include "style/phrase.hpp"
-#include "style/score_sheet.hpp"
+#include "style/handbook.hpp"
 
 namespace entrywise {
 
 /// The library as the call wants it: what is built in, with the folders of the options before it.
 Outcome<Library> open_library_for(const Call& call);
 
-/// How to judge, how to say it, and the palate that senses.
-Outcome<ScoreSheet> score_sheet_of(const Library& library);
-Outcome<PhraseBook> phrases_of(const Library& library);
-Outcome<Perception> perception_of(const Library& library);
+/// All that the commands know: the library, and the handbook from it.
+struct Knowledge {
+    Library library;
+    Handbook handbook;
+};
+
+Outcome<Knowledge> knowledge_for(const Call& call);
 
 /// Every style of every guide, those of the default guide first. A file that is wrong is a fault.
 Outcome<std::vector<Style>> all_styles(const Library& library);

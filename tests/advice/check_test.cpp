@@ -15,7 +15,7 @@ using namespace entrywise::testing;
 namespace {
 
 Check checked(const Recipe& recipe, const Style& style, const std::optional<Style>& base_style = {}) {
-    return check(recipe, style, usual_score_sheet(), usual_palate(), usual_phrases(), base_style);
+    return check(recipe, style, usual_handbook(), base_style);
 }
 
 bool has(const std::string& text, const std::string& part) {

@@ -55,7 +55,7 @@ double level_at_middle(const Recipe& recipe, Attribute attribute) {
 
 TEST_CASE("a recipe too bitter is told to cut its hops, and cut so far it is as bitter as asked") {
     const Style style = style_that_expects(Attribute::flavor_bitterness, 2.0, 4.0);
-    const Check checked = check(too_bitter(), style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(too_bitter(), style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.above");
     REQUIRE(advised != nullptr);
     REQUIRE(!advised->corrections.empty());
@@ -73,7 +73,7 @@ TEST_CASE("too little bitterness asks for more of the hops that give it") {
     Recipe mild = pale_ale();
     mild.hops = {boiled(magnum(), 6.0, 60.0, 20)};
     const Style style = style_that_expects(Attribute::flavor_bitterness, 4.0, 5.0);
-    const Check checked = check(mild, style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(mild, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.below");
     REQUIRE(advised != nullptr);
     REQUIRE(!advised->corrections.empty());
@@ -86,7 +86,7 @@ TEST_CASE("bitterness past its numbers is brought back inside them though its wo
     harsh.hops.front().mass = 110.0 * gram;
     Style style = style_that_expects(Attribute::flavor_bitterness, 5.0, 7.0);
     style.ranges.bitterness = Range<Bitterness>{40.0 * ibu, 60.0 * ibu};
-    const Check checked = check(harsh, style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(harsh, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.above");
     REQUIRE(advised != nullptr);
     REQUIRE(advised->finding.told_by_number);
@@ -101,7 +101,7 @@ TEST_CASE("roast out of place is told to lose its roasted malt") {
     Recipe roasty = pale_ale();
     roasty.grist.push_back(grist(black_malt(), 0.4, GristUse::mash, 12));
     const Style style = style_that_expects(Attribute::flavor_roast, 0.0, 2.0);
-    const Check checked = check(roasty, style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(roasty, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     const AdvisedFinding* advised = finding_named(checked, "flavor.roast.above");
     REQUIRE(advised != nullptr);
     REQUIRE(!advised->corrections.empty());
@@ -114,7 +114,7 @@ TEST_CASE("lack of hop aroma asks for hops late or dry") {
     Recipe plain = pale_ale();
     plain.hops = {boiled(magnum(), 15.0, 60.0, 20), boiled(cascade(), 10.0, 60.0, 21)};
     const Style style = style_that_expects(Attribute::aroma_hop, 4.0, 6.0);
-    const Check checked = check(plain, style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(plain, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     const AdvisedFinding* advised = finding_named(checked, "aroma.hop.below");
     REQUIRE(advised != nullptr);
     REQUIRE(!advised->corrections.empty());
@@ -126,7 +126,7 @@ TEST_CASE("a body too thin asks for a warmer mash, one too full for a cooler one
     Recipe recipe = pale_ale();
     const auto correction_for = [&](const char* id, double low, double high) -> std::string {
         const Style style = style_that_expects(Attribute::mouthfeel_body, low, high);
-        const Check checked = check(recipe, style, fifty_points(), usual_palate(), PhraseBook());
+        const Check checked = check(recipe, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
         const AdvisedFinding* advised = finding_named(checked, id);
         REQUIRE(advised != nullptr);
         REQUIRE(!advised->corrections.empty());
@@ -163,7 +163,7 @@ TEST_CASE("where no change reaches the level, general advice is given, or none")
 TEST_CASE("a beer in style has no finding and no advice") {
     Style style = style_that_expects(Attribute::flavor_bitterness, 1.0, 7.0);
     style.expected[Attribute::flavor_roast] = Expectation{0.0, 1.0, false};
-    const Check checked = check(pale_ale(), style, fifty_points(), usual_palate(), PhraseBook());
+    const Check checked = check(pale_ale(), style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
     CHECK(checked.findings.empty());
     CHECK(checked.sheet.total.median < 0.1);
 }

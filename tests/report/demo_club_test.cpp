@@ -5,10 +5,8 @@
 
 #include "advice/check.hpp"
 #include "reading/library.hpp"
-#include "reading/phrase_reader.hpp"
 #include "reading/recipe_file.hpp"
-#include "reading/score_sheet_reader.hpp"
-#include "tests/support/palate.hpp"
+#include "tests/support/guide.hpp"
 
 using namespace entrywise;
 
@@ -17,17 +15,13 @@ namespace {
 /// A demo beer held against the style it declares.
 Check checked(const std::string& name) {
     const Library library(embedded_documents());
-    const auto sheet = read_score_sheet(*library.document("styles/sheet.yaml"), "sheet.yaml");
-    const auto phrases = read_phrases(*library.document("styles/phrases.yaml"), "phrases.yaml");
-    REQUIRE(sheet);
-    REQUIRE(phrases);
     const auto recipe =
         read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml", library.ingredients());
     REQUIRE(recipe);
     REQUIRE(recipe->style);
     const auto style = library.style(*recipe->style);
     REQUIRE(style);
-    return check(*recipe, *style, *sheet, testing::usual_palate(), *phrases);
+    return check(*recipe, *style, testing::usual_handbook());
 }
 
 /// The section of nose, eye, tongue and mouth that loses most points.

@@ -5,9 +5,9 @@
 #include "reading/library.hpp"
 #include "reading/phrase_reader.hpp"
 #include "reading/score_sheet_reader.hpp"
-#include "style/phrase.hpp"
-#include "style/score_sheet.hpp"
+#include "style/handbook.hpp"
 #include "style/style.hpp"
+#include "tests/support/palate.hpp"
 
 namespace entrywise::testing {
 
@@ -28,6 +28,11 @@ inline const PhraseBook& usual_phrases() {
     static const PhraseBook phrases =
         *read_phrases(*usual_library().document("styles/phrases.yaml"), "styles/phrases.yaml");
     return phrases;
+}
+
+inline const Handbook& usual_handbook() {
+    static const Handbook handbook{usual_score_sheet(), usual_palate(), usual_phrases()};
+    return handbook;
 }
 
 /// A style of the Beer Judge Certification Program, Beer Style Guidelines, 2021.

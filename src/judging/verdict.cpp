@@ -1,0 +1,33 @@
+#include "judging/verdict.hpp"
+
+#include "judging/declared.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// What is out of style without being too much or too little of anything.
+std::vector<Finding> findings_beside_levels(const Verdict& verdict, const ScoreSheet& score_sheet) {
+    std::vector<Finding> findings;
+    if (const auto missing = declaration_finding(verdict.missing.size(), score_sheet)) {
+        findings.push_back(*missing);
+    }
+    for (const KindMiss& miss : verdict.kinds) {
+        findings.push_back(miss.finding);
+    }
+    return findings;
+}
+
+}  // namespace
+
+Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook) {
+    Verdict verdict;
+    verdict.missing = missing_declarations(tasting.recipe, style, handbook.phrases.declarations);
+    verdict.kinds = kind_misses(tasting.recipe, tasting.beer, tasting.profile, style, handbook.score_sheet,
+                                handbook.phrases.kin);
+    verdict.sheet = judge(tasting.beer, tasting.profile, style, handbook.score_sheet,
+                          findings_beside_levels(verdict, handbook.score_sheet));
+    return verdict;
+}
+
+}  // namespace entrywise

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "judging/kind.hpp"
+#include "judging/sheet.hpp"
+#include "judging/tasting.hpp"
+#include "style/declaration.hpp"
+#include "style/handbook.hpp"
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// All that counts of an entry against a style: levels, kinds of smell, and what the form leaves out.
+struct Verdict {
+    std::vector<Declaration> missing;
+    std::vector<KindMiss> kinds;
+    Sheet sheet;
+};
+
+/// Judges a tasting by a style, or by what `judged_style` makes of a specialty style and its base.
+Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook);
+
+}  // namespace entrywise
