@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <string_view>
 
 #include "judging/notice.hpp"
 
@@ -13,10 +14,15 @@ namespace {
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-std::optional<std::size_t> miss_named(const std::string& name, const ScoreSheet& score_sheet) {
+std::optional<std::size_t> miss_named(std::string_view attribute, std::string_view direction,
+                                      const ScoreSheet& score_sheet) {
+    const auto is_it = [&](std::string_view name) {
+        return name.size() == attribute.size() + direction.size() && name.starts_with(attribute) &&
+               name.ends_with(direction);
+    };
     for (std::size_t miss = 0; miss < score_sheet.one_miss.size(); ++miss) {
         const std::vector<std::string>& names = score_sheet.one_miss[miss];
-        if (std::find(names.begin(), names.end(), name) != names.end()) {
+        if (std::any_of(names.begin(), names.end(), is_it)) {
             return miss;
         }
     }
@@ -28,12 +34,15 @@ double charged_steps(double outside, Charged charged) {
     return is_charged ? outside : 0.0;
 }
 
-Charge charge_of(const Deviation& deviation, const std::string& name, const Cause& cause,
-                 const ScoreSheet& score_sheet) {
+Charge charge_of(const Deviation& deviation, const Cause& cause, const ScoreSheet& score_sheet) {
     Charge charge;
     charge.deviation = &deviation;
-    charge.above.miss = miss_named(name + ".above", score_sheet);
-    charge.below.miss = miss_named(name + ".below", score_sheet);
+    charge.above.miss = miss_named(deviation.name, ".above", score_sheet);
+    charge.below.miss = miss_named(deviation.name, ".below", score_sheet);
+    if (deviation.is_inside) {
+        charge.points.assign(deviation.steps.size(), 0.0);
+        return charge;
+    }
     charge.points.reserve(deviation.steps.size());
     for (const double outside : deviation.steps) {
         const double steps = charged_steps(outside, cause.charged);
@@ -70,9 +79,8 @@ std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>&
                                const ScoreSheet& score_sheet) {
     std::vector<Charge> charges;
     for (const Deviation& deviation : deviations) {
-        const std::string name = std::string(word_of(deviation.section)) + "." + deviation.attribute;
-        if (std::find(cause.shown_by.begin(), cause.shown_by.end(), name) != cause.shown_by.end()) {
-            charges.push_back(charge_of(deviation, name, cause, score_sheet));
+        if (std::find(cause.shown_by.begin(), cause.shown_by.end(), deviation.name) != cause.shown_by.end()) {
+            charges.push_back(charge_of(deviation, cause, score_sheet));
         }
     }
     return charges;
@@ -90,6 +98,10 @@ double Account::most_of(Section section) const {
 }
 
 void Account::take(const Cause& cause, std::vector<Charge>& charges) {
+    if (std::all_of(charges.begin(), charges.end(),
+                    [](const Charge& charge) { return charge.deviation->is_inside; })) {
+        return;
+    }
     std::vector<double> elsewhere(left_[Section::overall].size(), 0.0);
     for (const Section section : sections) {
         if (cause.shares[section] > 0.0) {

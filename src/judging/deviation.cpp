@@ -109,16 +109,40 @@ std::vector<double> steps_by_number(Attribute attribute, const Beer& beer, const
     return {};
 }
 
-Deviation deviation_of(Attribute attribute, const Expectation& expectation, const Beer& beer,
+/// Whether every draw of a level lies in what the style accepts.
+bool is_always_inside(const Estimate<double>& level, double low, double high) {
+    return std::all_of(level.draws().begin(), level.draws().end(),
+                       [&](double draw) { return draw >= low && draw <= high; });
+}
+
+bool is_any(const std::vector<double>& steps) {
+    return std::any_of(steps.begin(), steps.end(), [](double step) { return step != 0.0; });
+}
+
+Deviation deviation_of(Attribute attribute, const Expectation& expectation, double habit, const Beer& beer,
                        const Profile& profile, const Style& style, const ScoreSheet& score_sheet) {
+    Deviation deviation{.section = section_of(attribute),
+                        .attribute = attribute,
+                        .name = name_of(attribute),
+                        .steps = {},
+                        .is_inside = true,
+                        .habit = habit,
+                        .accepted_low = expectation.low,
+                        .accepted_high = expectation.high,
+                        .weight = expectation.assumed ? score_sheet.assumed_weight : 1.0,
+                        .assumed = expectation.assumed,
+                        .told_by_number = false};
     const Estimate<double>& level = profile.level[attribute];
-    const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
-    const double habit = guide_habit(attribute, style, profile.perception);
     const std::vector<double> by_number = steps_by_number(attribute, beer, style.ranges);
-    std::vector<double> steps;
-    steps.reserve(level.count());
-    std::size_t told_by_number = 0;
     const bool asked_for = is_asked_for(attribute, expectation);
+    if (is_always_inside(level, expectation.low + habit, expectation.high + habit) && !is_any(by_number) &&
+        !(asked_for && habit != 0.0)) {
+        deviation.steps.assign(level.count(), 0.0);
+        return deviation;
+    }
+    const std::vector<bool> met = numbers_are_met(attribute, beer, style.ranges);
+    deviation.steps.reserve(level.count());
+    std::size_t told_by_number = 0;
     for (std::size_t draw = 0; draw < level.count(); ++draw) {
         const bool numbers_met = !met.empty() && met[draw];
         const double outside = steps_outside(level[draw] - habit, expectation.low, expectation.high);
@@ -126,18 +150,12 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, cons
         const double weight = numbers_met ? score_sheet.in_range_weight : 1.0;
         const double by_words = weight * (is_missing ? std::min(outside, steps_of_missing) : outside);
         const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
-        steps.push_back(number_says_more ? by_number[draw] : by_words);
+        deviation.steps.push_back(number_says_more ? by_number[draw] : by_words);
         told_by_number += number_says_more ? 1 : 0;
     }
-    return {.section = section_of(attribute),
-            .attribute = std::string(word_of(attribute)),
-            .steps = std::move(steps),
-            .level = level.median() - habit,
-            .accepted_low = expectation.low,
-            .accepted_high = expectation.high,
-            .weight = expectation.assumed ? score_sheet.assumed_weight : 1.0,
-            .assumed = expectation.assumed,
-            .told_by_number = 2 * told_by_number > level.count()};
+    deviation.is_inside = !is_any(deviation.steps);
+    deviation.told_by_number = 2 * told_by_number > level.count();
+    return deviation;
 }
 
 /// From memory of a style and without a second glass, an eye tells about a fifth of the color, and no less
@@ -154,19 +172,20 @@ double color_step(double limit) {
 Deviation color_deviation(const Estimate<Color>& color, const Range<Color>& range) {
     const double low = std::min(range.low ? in(*range.low, srm) : 0.0, black_from);
     const double high = range.high ? std::min(in(*range.high, srm), black_from) : black_from;
-    std::vector<double> steps;
-    steps.reserve(color.count());
+    Deviation deviation{.section = Section::appearance,
+                        .attribute = {},
+                        .name = "appearance.color",
+                        .steps = {},
+                        .accepted_low = low,
+                        .accepted_high = range.high ? in(*range.high, srm) : high};
+    deviation.steps.reserve(color.count());
     for (const Color& value : color.draws()) {
         const double seen = std::min(in(value, srm), black_from);
         const double outside = steps_outside(seen, low, high);
-        steps.push_back(outside / color_step(outside > 0.0 ? high : low));
+        deviation.steps.push_back(outside / color_step(outside > 0.0 ? high : low));
     }
-    return {.section = Section::appearance,
-            .attribute = "color",
-            .steps = std::move(steps),
-            .level = color.median() / srm,
-            .accepted_low = low,
-            .accepted_high = range.high ? in(*range.high, srm) : high};
+    deviation.is_inside = !is_any(deviation.steps);
+    return deviation;
 }
 
 bool is_untold(Attribute attribute, const Profile& profile) {
@@ -177,17 +196,25 @@ bool is_untold(Attribute attribute, const Profile& profile) {
 
 std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
                                      const ScoreSheet& score_sheet) {
+    const ByAttribute<double> habits = guide_habits(style, profile.perception);
     std::vector<Deviation> deviations;
+    deviations.reserve(attribute_count + 1);
     for (const Attribute attribute : all_attributes()) {
         if (const auto& expectation = style.expected[attribute];
             expectation && !is_untold(attribute, profile)) {
-            deviations.push_back(deviation_of(attribute, *expectation, beer, profile, style, score_sheet));
+            deviations.push_back(
+                deviation_of(attribute, *expectation, habits[attribute], beer, profile, style, score_sheet));
         }
     }
     if (style.ranges.color) {
         deviations.push_back(color_deviation(beer.color.total, *style.ranges.color));
     }
     return deviations;
+}
+
+double level_of(const Deviation& deviation, const Beer& beer, const Profile& profile) {
+    return deviation.attribute ? profile.level[*deviation.attribute].median() - deviation.habit
+                               : in(beer.color.total.median(), srm);
 }
 
 }  // namespace entrywise

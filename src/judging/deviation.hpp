@@ -1,6 +1,7 @@
 #pragma once
 
-#include <string>
+#include <optional>
+#include <string_view>
 #include <vector>
 
 #include "brewing/beer.hpp"
@@ -14,9 +15,11 @@ namespace entrywise {
 /// below negative, zero inside.
 struct Deviation {
     Section section = Section::overall;
-    std::string attribute;
+    std::optional<Attribute> attribute;  ///< none for color, which stands beside the sensed attributes
+    std::string_view name;               ///< `flavor.bitterness`
     std::vector<double> steps;
-    double level = 0.0;  ///< median, on the attribute's scale as the guide uses it (SRM for color)
+    bool is_inside = true;  ///< in every draw
+    double habit = 0.0;     ///< what the guide's habit takes off the level
     double accepted_low = 0.0;
     double accepted_high = 0.0;
     double weight = 1.0;  ///< of a miss: less for what the guide only takes for granted
@@ -27,5 +30,9 @@ struct Deviation {
 /// The deviation of every attribute that the style describes, and of color where it prints a range.
 std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
                                      const ScoreSheet& score_sheet);
+
+/// The median level that the deviation is about, on the attribute's scale as the guide uses it (SRM for
+/// color).
+double level_of(const Deviation& deviation, const Beer& beer, const Profile& profile);
 
 }  // namespace entrywise

@@ -6,11 +6,20 @@
 
 namespace entrywise {
 
-double guide_habit(Attribute attribute, const Style& style, const Perception& perception) {
-    const auto& expectation = style.expected[attribute];
-    const auto middle = expectation ? middle_of(style) : std::nullopt;
-    const auto level = middle ? level_at_middle(attribute, *middle, perception) : std::nullopt;
-    return level ? *level - std::clamp(*level, expectation->low, expectation->high) : 0.0;
+ByAttribute<double> guide_habits(const Style& style, const Perception& perception) {
+    ByAttribute<double> habits;
+    const auto middle = middle_of(style);
+    if (!middle) {
+        return habits;
+    }
+    const ByAttribute<std::optional<double>> levels = levels_at_middle(*middle, perception);
+    for (const Attribute attribute : all_attributes()) {
+        if (const auto& expectation = style.expected[attribute]; expectation && levels[attribute]) {
+            const double level = *levels[attribute];
+            habits[attribute] = level - std::clamp(level, expectation->low, expectation->high);
+        }
+    }
+    return habits;
 }
 
 }  // namespace entrywise

@@ -5,11 +5,11 @@
 
 namespace entrywise {
 
-/// How far a guide's word for an attribute of a style lies from what the style's own numbers, each at the
-/// middle of its range, give: positive where the numbers give more than the word says. Guides word some
-/// styles by habit: a Belgian ale of nine percent is called hardly warming, an imperial stout that finishes
-/// at 1.024 dry. A judge who reads the word has that very beer in mind, so a level is held against the word
-/// after this is taken off. Zero where the two agree, and for attributes that no number decides.
-double guide_habit(Attribute attribute, const Style& style, const Perception& perception);
+/// For each attribute, how far a guide's word for it in a style lies from what the style's own numbers, each
+/// at the middle of its range, give: positive where the numbers give more than the word says. Guides word
+/// some styles by habit: a Belgian ale of nine percent is called hardly warming, an imperial stout that
+/// finishes at 1.024 dry. A judge who reads the word has that very beer in mind, so a level is held against
+/// the word after this is taken off. Zero where the two agree, and for attributes that no number decides.
+ByAttribute<double> guide_habits(const Style& style, const Perception& perception);
 
 }  // namespace entrywise

@@ -34,21 +34,26 @@ Estimate<double> sum_of(const BySection<Estimate<double>>& points) {
     return sum;
 }
 
-void add_finding(const Deviation& deviation, Direction direction, const Tally& tally,
-                 std::vector<Finding>& findings) {
+std::string attribute_word(const Deviation& deviation) {
+    return deviation.attribute ? std::string(word_of(*deviation.attribute)) : "color";
+}
+
+void add_finding(const Deviation& deviation, Direction direction, const Tally& tally, const Beer& beer,
+                 const Profile& profile, std::vector<Finding>& findings) {
     const double draws = static_cast<double>(deviation.steps.size());
-    const Finding finding{.section = deviation.section,
-                          .attribute = deviation.attribute,
-                          .direction = direction,
-                          .noticed = tally.noticed / draws,
-                          .points = tally.points / draws,
-                          .level = deviation.level,
-                          .accepted_low = deviation.accepted_low,
-                          .accepted_high = deviation.accepted_high,
-                          .assumed = deviation.assumed,
-                          .told_by_number = deviation.told_by_number};
-    if (finding.noticed >= least_notice && finding.points >= fewest_points) {
-        findings.push_back(finding);
+    const double noticed = tally.noticed / draws;
+    const double points = tally.points / draws;
+    if (noticed >= least_notice && points >= fewest_points) {
+        findings.push_back({.section = deviation.section,
+                            .attribute = attribute_word(deviation),
+                            .direction = direction,
+                            .noticed = noticed,
+                            .points = points,
+                            .level = level_of(deviation, beer, profile),
+                            .accepted_low = deviation.accepted_low,
+                            .accepted_high = deviation.accepted_high,
+                            .assumed = deviation.assumed,
+                            .told_by_number = deviation.told_by_number});
     }
 }
 
@@ -87,8 +92,8 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
         std::vector<Charge> charges = charges_of(cause, deviations, score_sheet);
         account.take(cause, charges);
         for (const Charge& charge : charges) {
-            add_finding(*charge.deviation, Direction::above, charge.above, sheet.findings);
-            add_finding(*charge.deviation, Direction::below, charge.below, sheet.findings);
+            add_finding(*charge.deviation, Direction::above, charge.above, beer, profile, sheet.findings);
+            add_finding(*charge.deviation, Direction::below, charge.below, beer, profile, sheet.findings);
         }
     }
     for (const Finding& finding : beside_levels) {
@@ -98,7 +103,7 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     std::stable_sort(
         sheet.findings.begin(), sheet.findings.end(),
         [](const Finding& first, const Finding& second) { return first.points > second.points; });
-    sheet.strengths = strengths_of(deviations, sheet.findings);
+    sheet.strengths = strengths_of(deviations, sheet.findings, beer, profile);
     sheet.numbers = check_numbers(beer, style.ranges);
     BySection<Estimate<double>> at_risk;
     for (const Section section : sections) {

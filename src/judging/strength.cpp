@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
+#include <string_view>
 #include <utility>
 
 namespace entrywise {
@@ -37,7 +37,7 @@ double share_inside(const Deviation& deviation) {
     return static_cast<double>(inside) / static_cast<double>(deviation.steps.size());
 }
 
-bool has_finding(const std::vector<Finding>& findings, const std::string& attribute) {
+bool has_finding(const std::vector<Finding>& findings, std::string_view attribute) {
     return std::any_of(findings.begin(), findings.end(),
                        [&](const Finding& finding) { return finding.attribute == attribute; });
 }
@@ -50,15 +50,17 @@ struct Marked {
 }  // namespace
 
 std::vector<Strength> strengths_of(const std::vector<Deviation>& deviations,
-                                   const std::vector<Finding>& findings) {
+                                   const std::vector<Finding>& findings, const Beer& beer,
+                                   const Profile& profile) {
     std::vector<Marked> marked;
     for (const Deviation& deviation : deviations) {
-        const auto attribute = attribute_named(deviation.section, deviation.attribute);
+        const auto attribute = deviation.attribute;
         const double mark = attribute ? mark_of_style(scale_of(*attribute), deviation) : 0.0;
         if (!deviation.assumed && mark > 0.0 && share_inside(deviation) >= likely &&
-            !has_finding(findings, deviation.attribute)) {
-            marked.push_back(
-                {{*attribute, deviation.level, deviation.accepted_low, deviation.accepted_high}, mark});
+            !has_finding(findings, word_of(*attribute))) {
+            marked.push_back({{*attribute, level_of(deviation, beer, profile), deviation.accepted_low,
+                               deviation.accepted_high},
+                              mark});
         }
     }
     std::stable_sort(marked.begin(), marked.end(),

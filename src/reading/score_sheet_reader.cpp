@@ -25,7 +25,7 @@ constexpr std::array<Word<Charged>, 2> charges{{{"above", Charged::above}, {"bel
 std::vector<std::string> shown_names() {
     std::vector<std::string> names{"appearance.color"};
     for (const Attribute attribute : all_attributes()) {
-        names.push_back(fmt::format("{}.{}", word_of(section_of(attribute)), word_of(attribute)));
+        names.emplace_back(name_of(attribute));
     }
     return names;
 }

@@ -107,7 +107,7 @@ std::optional<Attribute> attribute_from(const Node& node, FaultLog& faults) {
         return std::nullopt;
     }
     for (const Attribute attribute : all_attributes()) {
-        known.push_back(fmt::format("{}.{}", word_of(section_of(attribute)), word_of(attribute)));
+        known.emplace_back(name_of(attribute));
         if (known.back() == *text) {
             return attribute;
         }

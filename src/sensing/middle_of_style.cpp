@@ -111,8 +111,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     return beer;
 }
 
-std::optional<double> level_at_middle(Attribute attribute, const MiddleOfStyle& beer,
-                                      const Perception& perception) {
+ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, const Perception& perception) {
     const double roast = roast_level(perception.roast, beer.roast);
     const double caramel = caramel_level(perception.caramel, beer.caramel);
     const double malt = malt_level(perception.malt, beer.real_extract, beer.malt_richness,
@@ -123,43 +122,26 @@ std::optional<double> level_at_middle(Attribute attribute, const MiddleOfStyle& 
                                                            .carbonation = beer.carbonation,
                                                            .lactose = beer.lactose,
                                                            .sour = beer.sour});
-    switch (attribute) {
-        case Attribute::flavor_bitterness:
-            return bitterness_level(perception.bitterness, beer.bitterness, beer.original_gravity, beer.sour,
-                                    roast);
-        case Attribute::flavor_balance:
-            return balance_level(perception.balance, beer.bitterness, beer.original_gravity, beer.attenuation,
-                                 beer.carbonation);
-        case Attribute::flavor_finish:
-            return finish;
-        case Attribute::flavor_sweetness:
-            return sweetness_level(perception.sweetness, finish);
-        case Attribute::flavor_malt:
-            return malt;
-        case Attribute::aroma_malt:
-            return malt * share_in_the_nose(attribute);
-        case Attribute::flavor_roast:
-            return roast;
-        case Attribute::aroma_roast:
-            return roast * share_in_the_nose(attribute);
-        case Attribute::flavor_caramel:
-            return caramel;
-        case Attribute::aroma_caramel:
-            return caramel * share_in_the_nose(attribute);
-        case Attribute::flavor_alcohol:
-            return alcohol_level(perception.alcohol_flavor, beer.alcohol);
-        case Attribute::aroma_alcohol:
-            return alcohol_level(perception.alcohol_aroma, beer.alcohol);
-        case Attribute::mouthfeel_warmth:
-            return alcohol_level(perception.warmth, beer.alcohol);
-        case Attribute::mouthfeel_body:
-            return body_level(perception.body, beer.real_extract, beer.alcohol, beer.grain_body,
-                              beer.carbonation, false);
-        case Attribute::mouthfeel_carbonation:
-            return carbonation_level(beer.carbonation);
-        default:
-            return std::nullopt;
-    }
+    ByAttribute<std::optional<double>> levels;
+    levels[Attribute::flavor_bitterness] =
+        bitterness_level(perception.bitterness, beer.bitterness, beer.original_gravity, beer.sour, roast);
+    levels[Attribute::flavor_balance] = balance_level(
+        perception.balance, beer.bitterness, beer.original_gravity, beer.attenuation, beer.carbonation);
+    levels[Attribute::flavor_finish] = finish;
+    levels[Attribute::flavor_sweetness] = sweetness_level(perception.sweetness, finish);
+    levels[Attribute::flavor_malt] = malt;
+    levels[Attribute::aroma_malt] = malt * share_in_the_nose(Attribute::aroma_malt);
+    levels[Attribute::flavor_roast] = roast;
+    levels[Attribute::aroma_roast] = roast * share_in_the_nose(Attribute::aroma_roast);
+    levels[Attribute::flavor_caramel] = caramel;
+    levels[Attribute::aroma_caramel] = caramel * share_in_the_nose(Attribute::aroma_caramel);
+    levels[Attribute::flavor_alcohol] = alcohol_level(perception.alcohol_flavor, beer.alcohol);
+    levels[Attribute::aroma_alcohol] = alcohol_level(perception.alcohol_aroma, beer.alcohol);
+    levels[Attribute::mouthfeel_warmth] = alcohol_level(perception.warmth, beer.alcohol);
+    levels[Attribute::mouthfeel_body] = body_level(perception.body, beer.real_extract, beer.alcohol,
+                                                   beer.grain_body, beer.carbonation, false);
+    levels[Attribute::mouthfeel_carbonation] = carbonation_level(beer.carbonation);
+    return levels;
 }
 
 }  // namespace entrywise

@@ -34,7 +34,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style);
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
 /// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, carbonation,
 /// warmth.
-std::optional<double> level_at_middle(Attribute attribute, const MiddleOfStyle& middle,
-                                      const Perception& perception);
+ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
+                                                    const Perception& perception);
 
 }  // namespace entrywise

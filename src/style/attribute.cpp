@@ -10,51 +10,51 @@ namespace {
 
 struct Description {
     Section section;
-    std::string_view word;
+    std::string_view name;
     SensoryScale scale = SensoryScale::intensity;
 };
 
 constexpr std::array<Description, attribute_count> descriptions{{
-    {Section::aroma, "malt"},
-    {Section::aroma, "caramel"},
-    {Section::aroma, "toast"},
-    {Section::aroma, "roast"},
-    {Section::aroma, "hop"},
-    {Section::aroma, "ester"},
-    {Section::aroma, "phenol"},
-    {Section::aroma, "alcohol"},
-    {Section::aroma, "sour"},
-    {Section::aroma, "funk"},
-    {Section::aroma, "smoke"},
-    {Section::aroma, "diacetyl"},
-    {Section::aroma, "dms"},
-    {Section::aroma, "sulfur"},
-    {Section::appearance, "clarity", SensoryScale::clarity},
-    {Section::appearance, "head_size"},
-    {Section::appearance, "head_retention"},
-    {Section::flavor, "malt"},
-    {Section::flavor, "sweetness"},
-    {Section::flavor, "caramel"},
-    {Section::flavor, "toast"},
-    {Section::flavor, "roast"},
-    {Section::flavor, "hop"},
-    {Section::flavor, "bitterness"},
-    {Section::flavor, "ester"},
-    {Section::flavor, "phenol"},
-    {Section::flavor, "alcohol"},
-    {Section::flavor, "sour"},
-    {Section::flavor, "funk"},
-    {Section::flavor, "smoke"},
-    {Section::flavor, "salt"},
-    {Section::flavor, "spice"},
-    {Section::flavor, "diacetyl"},
-    {Section::flavor, "finish", SensoryScale::finish},
-    {Section::flavor, "balance", SensoryScale::balance},
-    {Section::mouthfeel, "body", SensoryScale::body},
-    {Section::mouthfeel, "carbonation"},
-    {Section::mouthfeel, "warmth"},
-    {Section::mouthfeel, "creaminess"},
-    {Section::mouthfeel, "astringency"},
+    {Section::aroma, "aroma.malt"},
+    {Section::aroma, "aroma.caramel"},
+    {Section::aroma, "aroma.toast"},
+    {Section::aroma, "aroma.roast"},
+    {Section::aroma, "aroma.hop"},
+    {Section::aroma, "aroma.ester"},
+    {Section::aroma, "aroma.phenol"},
+    {Section::aroma, "aroma.alcohol"},
+    {Section::aroma, "aroma.sour"},
+    {Section::aroma, "aroma.funk"},
+    {Section::aroma, "aroma.smoke"},
+    {Section::aroma, "aroma.diacetyl"},
+    {Section::aroma, "aroma.dms"},
+    {Section::aroma, "aroma.sulfur"},
+    {Section::appearance, "appearance.clarity", SensoryScale::clarity},
+    {Section::appearance, "appearance.head_size"},
+    {Section::appearance, "appearance.head_retention"},
+    {Section::flavor, "flavor.malt"},
+    {Section::flavor, "flavor.sweetness"},
+    {Section::flavor, "flavor.caramel"},
+    {Section::flavor, "flavor.toast"},
+    {Section::flavor, "flavor.roast"},
+    {Section::flavor, "flavor.hop"},
+    {Section::flavor, "flavor.bitterness"},
+    {Section::flavor, "flavor.ester"},
+    {Section::flavor, "flavor.phenol"},
+    {Section::flavor, "flavor.alcohol"},
+    {Section::flavor, "flavor.sour"},
+    {Section::flavor, "flavor.funk"},
+    {Section::flavor, "flavor.smoke"},
+    {Section::flavor, "flavor.salt"},
+    {Section::flavor, "flavor.spice"},
+    {Section::flavor, "flavor.diacetyl"},
+    {Section::flavor, "flavor.finish", SensoryScale::finish},
+    {Section::flavor, "flavor.balance", SensoryScale::balance},
+    {Section::mouthfeel, "mouthfeel.body", SensoryScale::body},
+    {Section::mouthfeel, "mouthfeel.carbonation"},
+    {Section::mouthfeel, "mouthfeel.warmth"},
+    {Section::mouthfeel, "mouthfeel.creaminess"},
+    {Section::mouthfeel, "mouthfeel.astringency"},
 }};
 
 constexpr std::array<std::string_view, section_count> section_words{"aroma", "appearance", "flavor",
@@ -108,8 +108,12 @@ SensoryScale scale_of(Attribute attribute) {
     return description_of(attribute).scale;
 }
 
+std::string_view name_of(Attribute attribute) {
+    return description_of(attribute).name;
+}
+
 std::string_view word_of(Attribute attribute) {
-    return description_of(attribute).word;
+    return name_of(attribute).substr(word_of(section_of(attribute)).size() + 1);
 }
 
 std::string_view word_of(Section section) {

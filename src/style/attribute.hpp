@@ -69,6 +69,9 @@ const std::array<Attribute, attribute_count>& all_attributes();
 Section section_of(Attribute attribute);
 SensoryScale scale_of(Attribute attribute);
 
+/// The attribute's name among all: `aroma.hop`. It lasts as long as the program.
+std::string_view name_of(Attribute attribute);
+
 /// The attribute's word within its section: `hop`, `head_retention`.
 std::string_view word_of(Attribute attribute);
 std::string_view word_of(Section section);

@@ -288,6 +288,7 @@ TEST_CASE("a deviation tells how far outside, above positive and below negative"
     CHECK(within(deviation_at(5.5).steps.front(), 1.5, 1e-12));
     CHECK(within(deviation_at(0.5).steps.front(), -1.5, 1e-12));
     CHECK(deviation_at(4.0).steps.front() == 0.0);
-    CHECK(deviation_at(5.5).attribute == "roast");
+    CHECK(deviation_at(5.5).attribute == Attribute::flavor_roast);
+    CHECK(deviation_at(5.5).name == "flavor.roast");
     CHECK(deviation_at(5.5).section == Section::flavor);
 }

@@ -44,7 +44,7 @@ std::optional<double> level_of(Attribute attribute, const Style& style, const Mi
         case Attribute::flavor_hop:
             return hop_flavor_level(customary_hops(style, middle));
         default:
-            return level_at_middle(attribute, middle, usual_palate());
+            return levels_at_middle(middle, usual_palate())[attribute];
     }
 }
 

@@ -26,7 +26,7 @@ inline Beer beer_of(const MiddleOfStyle& middle) {
 inline Profile profile_of(const Style& style, const MiddleOfStyle& middle) {
     Profile profile = plain_profile();
     for (const Attribute attribute : all_attributes()) {
-        const auto by_numbers = level_at_middle(attribute, middle, usual_palate());
+        const auto by_numbers = levels_at_middle(middle, usual_palate())[attribute];
         const auto& expectation = style.expected[attribute];
         if (by_numbers) {
             profile.level[attribute] = always(*by_numbers);

@@ -68,7 +68,7 @@ std::vector<Example> examples_of(const Library& library, const std::string& guid
 std::optional<double> outside(Attribute attribute, const Example& example, const Perception& perception,
                               bool as_word = false) {
     const auto& expectation = example.expected[attribute];
-    const auto level = expectation ? level_at_middle(attribute, example.middle, perception) : std::nullopt;
+    const auto level = expectation ? levels_at_middle(example.middle, perception)[attribute] : std::nullopt;
     if (!level) {
         return std::nullopt;
     }
@@ -116,7 +116,7 @@ class Loss {
         const Attribute attribute = map_.attributes.front();
         const auto& expectation = example.expected[attribute];
         const auto level =
-            expectation ? level_at_middle(attribute, example.middle, perception_) : std::nullopt;
+            expectation ? levels_at_middle(example.middle, perception_)[attribute] : std::nullopt;
         if (!level) {
             return 0.0;
         }

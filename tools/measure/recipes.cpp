@@ -166,9 +166,8 @@ class Measurement {
                 attribute == Attribute::flavor_spice || attribute == Attribute::flavor_salt;
             const auto& expectation = style.expected[attribute];
             if (expectation && !(is_addition && entry.additions_left_out)) {
-                const std::string name =
-                    fmt::format("{}.{}", word_of(section_of(attribute)), word_of(attribute));
-                bias_[name].add(outside(profile.level[attribute].median(), *expectation));
+                bias_[std::string(name_of(attribute))].add(
+                    outside(profile.level[attribute].median(), *expectation));
             }
         }
         at_risk_.push_back(sheet.total.median);
