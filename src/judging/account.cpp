@@ -5,8 +5,6 @@
 #include <string>
 #include <string_view>
 
-#include "judging/notice.hpp"
-
 namespace entrywise {
 
 namespace {
@@ -34,25 +32,6 @@ double charged_steps(double outside, Charged charged) {
     return is_charged ? outside : 0.0;
 }
 
-Charge charge_of(const Deviation& deviation, const Cause& cause, const ScoreSheet& score_sheet) {
-    Charge charge;
-    charge.deviation = &deviation;
-    charge.above.miss = miss_named(deviation.name, ".above", score_sheet);
-    charge.below.miss = miss_named(deviation.name, ".below", score_sheet);
-    if (deviation.is_inside) {
-        charge.points.assign(deviation.steps.size(), 0.0);
-        return charge;
-    }
-    charge.points.reserve(deviation.steps.size());
-    for (const double outside : deviation.steps) {
-        const double steps = charged_steps(outside, cause.charged);
-        const double noticed = chance_of_notice(steps, score_sheet);
-        charge.tally(steps).noticed += noticed;
-        charge.points.push_back(noticed * points_for(steps, score_sheet) * cause.weight * deviation.weight);
-    }
-    return charge;
-}
-
 /// The dearest charge of a draw. A section is charged with the dearest attribute of its own; where the cause
 /// shows in none of the section's attributes, with the dearest of all.
 Charge* dearest_of(std::vector<Charge>& charges, Section section, bool has_own, std::size_t draw) {
@@ -75,22 +54,40 @@ double asked_of(Section section, const Cause& cause, double points, double elsew
 
 }  // namespace
 
-std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
-                               const ScoreSheet& score_sheet) {
+Account::Account(const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss, std::size_t draws)
+    : score_sheet_(score_sheet), cost_of_miss_(cost_of_miss), charged_(score_sheet.one_miss.size()) {
+    for (const Section section : sections) {
+        left_[section].assign(draws, 1.0);
+    }
+}
+
+std::vector<Charge> Account::charges_of(const Cause& cause, const std::vector<Deviation>& deviations) const {
     std::vector<Charge> charges;
     for (const Deviation& deviation : deviations) {
         if (std::find(cause.shown_by.begin(), cause.shown_by.end(), deviation.name) != cause.shown_by.end()) {
-            charges.push_back(charge_of(deviation, cause, score_sheet));
+            charges.push_back(charge_of(deviation, cause));
         }
     }
     return charges;
 }
 
-Account::Account(const ScoreSheet& score_sheet, std::size_t draws)
-    : score_sheet_(score_sheet), charged_(score_sheet.one_miss.size()) {
-    for (const Section section : sections) {
-        left_[section].assign(draws, 1.0);
+Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const {
+    Charge charge;
+    charge.deviation = &deviation;
+    charge.above.miss = miss_named(deviation.name, ".above", score_sheet_);
+    charge.below.miss = miss_named(deviation.name, ".below", score_sheet_);
+    if (deviation.is_inside) {
+        charge.points.assign(deviation.steps.size(), 0.0);
+        return charge;
     }
+    charge.points.reserve(deviation.steps.size());
+    for (const double outside : deviation.steps) {
+        const double steps = charged_steps(outside, cause.charged);
+        const Miss miss = cost_of_miss_.at(steps);
+        charge.tally(steps).noticed += miss.noticed;
+        charge.points.push_back(miss.points * cause.weight * deviation.weight);
+    }
+    return charge;
 }
 
 double Account::most_of(Section section) const {
@@ -120,6 +117,18 @@ void Account::take(Section section, double points) {
 Estimate<double> Account::at_risk(Section section) const {
     const double most = most_of(section);
     return lift([most](double left) { return most * (1.0 - left); }, Estimate<double>(left_[section]));
+}
+
+Estimate<double> Account::at_risk() const {
+    std::vector<double> sum(left_[Section::overall].size(), 0.0);
+    for (const Section section : sections) {
+        const double most = most_of(section);
+        const std::vector<double>& left = left_[section];
+        for (std::size_t draw = 0; draw < sum.size(); ++draw) {
+            sum[draw] += most * (1.0 - left[draw]);
+        }
+    }
+    return Estimate<double>(std::move(sum));
 }
 
 /// What was charged already for the miss that a charge is part of, and the greater of the two kept for the

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "judging/cost_of_miss.hpp"
 #include "judging/deviation.hpp"
 #include "quantity/estimate.hpp"
 #include "style/score_sheet.hpp"
@@ -28,14 +29,13 @@ struct Charge {
     Tally& tally(double steps) { return steps > 0.0 ? above : below; }
 };
 
-/// The charges of one cause: those of the attributes that show it and that the style describes.
-std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations,
-                               const ScoreSheet& score_sheet);
-
 /// Adds up by section and draw what the causes cost.
 class Account {
   public:
-    Account(const ScoreSheet& score_sheet, std::size_t draws);
+    Account(const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss, std::size_t draws);
+
+    /// The charges of one cause: those of the attributes that show it and that the style describes.
+    std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations) const;
 
     /// Charges a cause to its sections, and notes with each charge what of it was taken. Overall impression
     /// loses its share of what the cause takes in all sections, no more where one of them is right.
@@ -47,13 +47,18 @@ class Account {
     /// Points at risk in a section. Misses do not add up without limit: each takes its part of what is left.
     Estimate<double> at_risk(Section section) const;
 
+    /// Points at risk in all sections.
+    Estimate<double> at_risk() const;
+
   private:
+    Charge charge_of(const Deviation& deviation, const Cause& cause) const;
     double most_of(Section section) const;
     void take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
                  std::vector<double>& elsewhere);
     double charged_before(const Tally& tally, Section section, std::size_t draw, double points);
 
     const ScoreSheet& score_sheet_;
+    const CostOfMiss& cost_of_miss_;
     BySection<std::vector<double>> left_;
     std::vector<BySection<std::vector<double>>> charged_;  ///< by miss: what was charged for it so far
 };

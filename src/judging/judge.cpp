@@ -20,20 +20,6 @@ constexpr double fewest_points = 0.15;
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-PointsAtRisk summary(const Estimate<double>& points) {
-    const auto interval = points.interval();
-    return {.median = interval.median, .low = interval.low, .high = interval.high};
-}
-
-Estimate<double> sum_of(const BySection<Estimate<double>>& points) {
-    Estimate<double> sum = points[Section::aroma];
-    for (const Section section :
-         {Section::appearance, Section::flavor, Section::mouthfeel, Section::overall}) {
-        sum = lift([](double first, double second) { return first + second; }, sum, points[section]);
-    }
-    return sum;
-}
-
 std::string attribute_word(const Deviation& deviation) {
     return deviation.attribute ? std::string(word_of(*deviation.attribute)) : "color";
 }
@@ -78,6 +64,11 @@ std::vector<NumberCheck> check_numbers(const Beer& beer, const StyleRanges& rang
 
 }  // namespace
 
+PointsAtRisk summary(const Estimate<double>& points) {
+    const auto interval = points.interval();
+    return {.median = interval.median, .low = interval.low, .high = interval.high};
+}
+
 std::string id_of(const Finding& finding) {
     const std::string direction = finding.direction == Direction::above ? "above" : "below";
     return std::string(word_of(finding.section)) + "." + finding.attribute + "." + direction;
@@ -86,10 +77,11 @@ std::string id_of(const Finding& finding) {
 Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
             const std::vector<Finding>& beside_levels) {
     const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
-    Account account(score_sheet, beer.alcohol.count());
+    const CostOfMiss cost_of_miss(score_sheet);
+    Account account(score_sheet, cost_of_miss, beer.alcohol.count());
     Sheet sheet;
     for (const Cause& cause : score_sheet.causes) {
-        std::vector<Charge> charges = charges_of(cause, deviations, score_sheet);
+        std::vector<Charge> charges = account.charges_of(cause, deviations);
         account.take(cause, charges);
         for (const Charge& charge : charges) {
             add_finding(*charge.deviation, Direction::above, charge.above, beer, profile, sheet.findings);
@@ -105,12 +97,10 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
         [](const Finding& first, const Finding& second) { return first.points > second.points; });
     sheet.strengths = strengths_of(deviations, sheet.findings, beer, profile);
     sheet.numbers = check_numbers(beer, style.ranges);
-    BySection<Estimate<double>> at_risk;
     for (const Section section : sections) {
-        at_risk[section] = account.at_risk(section);
-        sheet.at_risk[section] = summary(at_risk[section]);
+        sheet.at_risk[section] = summary(account.at_risk(section));
     }
-    sheet.total = summary(sum_of(at_risk));
+    sheet.total = summary(account.at_risk());
     sheet.if_otherwise_well_made = score_range(sheet.total, score_sheet);
     for (const Attribute attribute : all_attributes()) {
         sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;
@@ -121,6 +111,21 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     sheet.attributes_checked =
         static_cast<int>(attribute_count) - sheet.attributes_not_described - sheet.attributes_untold;
     return sheet;
+}
+
+Estimate<double> points_at_risk(const Beer& beer, const Profile& profile, const Style& style,
+                                const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss,
+                                const std::vector<Finding>& beside_levels) {
+    const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
+    Account account(score_sheet, cost_of_miss, beer.alcohol.count());
+    for (const Cause& cause : score_sheet.causes) {
+        std::vector<Charge> charges = account.charges_of(cause, deviations);
+        account.take(cause, charges);
+    }
+    for (const Finding& finding : beside_levels) {
+        account.take(finding.section, finding.points);
+    }
+    return account.at_risk();
 }
 
 }  // namespace entrywise

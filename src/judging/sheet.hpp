@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "brewing/beer.hpp"
+#include "judging/cost_of_miss.hpp"
 #include "sensing/profile.hpp"
 #include "style/score_sheet.hpp"
 #include "style/style.hpp"
@@ -26,6 +27,8 @@ struct PointsAtRisk {
     double low = 0.0;
     double high = 0.0;
 };
+
+PointsAtRisk summary(const Estimate<double>& points);
 
 /// The span that the score of the whole beer may fall into, in whole points, and the bands of the scoring
 /// guide that it touches, lowest first.
@@ -80,5 +83,11 @@ struct Sheet {
 /// level, such as a missing declaration, come with their points, which go to their own section.
 Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
             const std::vector<Finding>& beside_levels = {});
+
+/// The points at risk of that sheet draw by draw and nothing else, for who holds one tasting against many
+/// styles.
+Estimate<double> points_at_risk(const Beer& beer, const Profile& profile, const Style& style,
+                                const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss,
+                                const std::vector<Finding>& beside_levels = {});
 
 }  // namespace entrywise

@@ -161,6 +161,7 @@ void read_custom(Fields& fields, Custom& custom) {
     });
     custom.carbonation = fields.optional<Span<Carbonation>>("carbonation");
     custom.breadth = fields.optional_word<int>("breadth", breadths).value_or(custom.breadth);
+    custom.seldom = fields.optional<bool>("seldom").value_or(false);
     custom.neighbors = read_neighbors(fields);
 }
 

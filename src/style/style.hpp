@@ -56,6 +56,7 @@ struct Custom {
     std::vector<std::string> grist_unusual;
     std::optional<Span<Carbonation>> carbonation;
     int breadth = 2;                               ///< 1 tight, 2 usual, 3 catch-all
+    bool seldom = false;                           ///< few are brewed and entered
     std::map<std::string, std::string> neighbors;  ///< code of the near style -> what sets it apart
 };
 

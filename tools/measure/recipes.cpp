@@ -1,5 +1,4 @@
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -8,51 +7,17 @@
 #include <string>
 #include <vector>
 
-#include "base/file.hpp"
 #include "brewing/brew.hpp"
 #include "judging/sheet.hpp"
 #include "reading/library.hpp"
 #include "reading/perception_reader.hpp"
-#include "reading/recipe_file.hpp"
 #include "reading/score_sheet_reader.hpp"
 #include "sensing/sense.hpp"
+#include "tools/measure/real_recipes.hpp"
 
 namespace entrywise {
 
 namespace {
-
-constexpr std::size_t most_bytes = 1U << 20U;
-
-/// One recipe of the folder as the index tells of it.
-struct RealRecipe {
-    std::string id;
-    bool winner = false;
-    std::vector<std::string> styles;
-    std::optional<double> original_gravity;
-    std::optional<double> final_gravity;
-    bool additions_left_out = false;  ///< the source names spices, salt or the like without an amount
-};
-
-std::vector<RealRecipe> entries_of(const std::string& folder) {
-    const auto text = read_file(folder + "/index.json", most_bytes);
-    std::vector<RealRecipe> entries;
-    for (const nlohmann::json& record : nlohmann::json::parse(text ? *text : "[]")) {
-        RealRecipe entry{record.at("id"), record.value("winner", false), record.at("style"), {}, {}, false};
-        const auto& stated = record.at("stated");
-        if (stated.contains("og")) {
-            entry.original_gravity = stated["og"].get<double>();
-        }
-        if (stated.contains("fg")) {
-            entry.final_gravity = stated["fg"].get<double>();
-        }
-        for (const std::string& doubt : record.value("doubts", std::vector<std::string>())) {
-            entry.additions_left_out =
-                entry.additions_left_out || doubt.find("left out") != std::string::npos;
-        }
-        entries.push_back(entry);
-    }
-    return entries;
-}
 
 /// Signed steps by which the median level lies outside what the style accepts.
 double outside(double level, const Expectation& expectation) {
@@ -84,23 +49,11 @@ class Measurement {
     }
 
     void take(const std::string& folder, const RealRecipe& entry) {
-        const auto read = read_recipe(folder + "/" + entry.id + ".yaml", library_.ingredients());
-        if (!read) {
-            for (const Fault& fault : read.faults) {
-                fmt::print("{}\n", to_line(fault));
-            }
-            return;
+        const auto recipe = recipe_of(entry, folder, library_);
+        if (recipe) {
+            compare_gravities(entry, *recipe);
+            hold(entry, with_stated_gravities(*recipe, entry));
         }
-        compare_gravities(entry, *read);
-        Recipe recipe = *read;
-        if (entry.original_gravity) {
-            recipe.measured.original_gravity = {*entry.original_gravity * specific_gravity,
-                                                SpecificGravity()};
-        }
-        if (entry.final_gravity) {
-            recipe.measured.final_gravity = {*entry.final_gravity * specific_gravity, SpecificGravity()};
-        }
-        hold(entry, recipe);
     }
 
     void print() const {
@@ -218,7 +171,7 @@ int main(int count, char** arguments) {
     const std::string folder = arguments[1];
     const Library library(embedded_documents());
     Measurement measurement(library);
-    for (const RealRecipe& entry : entries_of(folder)) {
+    for (const RealRecipe& entry : real_recipes_in(folder)) {
         measurement.take(folder, entry);
     }
     measurement.print();

@@ -1,0 +1,375 @@
+#include "advice/ranking.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <numeric>
+#include <set>
+
+#include "advice/custom_fit.hpp"
+#include "advice/number_fit.hpp"
+#include "advice/special.hpp"
+#include "judging/cost_of_miss.hpp"
+#include "judging/declared.hpp"
+#include "judging/kind.hpp"
+#include "judging/specialty.hpp"
+#include "judging/tasting.hpp"
+#include "judging/verdict.hpp"
+#include "quantity/printed_precision.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// All styles are held against a tasting of few draws, which tells who comes first; the first of them then
+/// against all draws.
+constexpr std::size_t few_draws = 32;
+constexpr std::size_t held_finely = 8;
+constexpr std::size_t shown_in_full = 5;
+constexpr std::size_t bases_tried = 3;
+
+/// A tasting with what is the same for every style.
+struct Table {
+    Tasting tasting;
+    NumberFit numbers;
+};
+
+Table table_for(const Recipe& recipe, const Handbook& handbook, std::size_t draws) {
+    Tasting tasting = taste(recipe, handbook.perception, draws);
+    NumberFit numbers(tasting.beer);
+    return {std::move(tasting), numbers};
+}
+
+/// A style to enter, with the base where it stands on one, and what came of it so far.
+struct Candidate {
+    const Style* style = nullptr;
+    const Style* base = nullptr;
+    Style judged_on_base;  ///< of the two, where there is a base
+    CustomFit custom;
+    StyleFit fit;
+    double distance = 0.0;
+    Estimate<double> points;
+
+    const Style& judged() const { return base == nullptr ? *style : judged_on_base; }
+};
+
+double mean_of(const Estimate<double>& estimate) {
+    const auto& draws = estimate.draws();
+    return std::accumulate(draws.begin(), draws.end(), 0.0) / static_cast<double>(draws.size());
+}
+
+double breadth_of(const Style& style) {
+    double sum = 0.0;
+    int count = 0;
+    for (const Attribute attribute : all_attributes()) {
+        if (const auto& expectation = style.expected[attribute]; expectation && !expectation->assumed) {
+            sum += std::log(expectation->high - expectation->low + 1.0);
+            ++count;
+        }
+    }
+    constexpr double of_no_words = 1.5;
+    return count > 0 ? sum / count : of_no_words;
+}
+
+std::vector<Finding> findings_of_kind(const Table& table, const Style& style, const Handbook& handbook) {
+    std::vector<Finding> findings;
+    for (const KindMiss& miss : kind_misses(table.tasting.recipe, table.tasting.beer, table.tasting.profile,
+                                            style, handbook.score_sheet, handbook.phrases.kin)) {
+        findings.push_back(miss.finding);
+    }
+    return findings;
+}
+
+class Ranker {
+  public:
+    Ranker(const Recipe& recipe, const Handbook& handbook)
+        : recipe_(recipe),
+          handbook_(handbook),
+          cost_of_miss_(handbook.score_sheet),
+          coarse_(table_for(recipe, handbook, few_draws)),
+          specials_(specials_in(recipe)) {}
+
+    Candidate held(const Style& style) const {
+        Candidate candidate;
+        candidate.style = &style;
+        hold_all(candidate);
+        return candidate;
+    }
+
+    Candidate held_on(const Style& specialty, const Style& base) const {
+        Candidate candidate;
+        candidate.style = &specialty;
+        candidate.base = &base;
+        candidate.judged_on_base = judged_style(specialty, base);
+        welcome_specials(specialty, candidate.judged_on_base.custom);
+        hold_all(candidate);
+        return candidate;
+    }
+
+    bool can_enter(const Style& specialty) const { return has_what_it_asks_for(specialty, specials_); }
+
+    void hold_points(Candidate& candidate, const Table& table) const {
+        const Style& style = candidate.judged();
+        candidate.points =
+            points_at_risk(table.tasting.beer, table.tasting.profile, style, handbook_.score_sheet,
+                           cost_of_miss_, findings_of_kind(table, style, handbook_));
+        candidate.fit.points = mean_of(candidate.points);
+        candidate.distance = distance_of(candidate.fit, usual_fit_weights());
+    }
+
+    const Table& coarse() const { return coarse_; }
+
+  private:
+    /// What a specialty style asks for is not unusual in it, whatever its base says.
+    void welcome_specials(const Style& specialty, Custom& custom) const {
+        for (const Special special : specials_) {
+            if (has_place_for(specialty, special)) {
+                for (const std::string& name : ingredients_that_are(special, recipe_)) {
+                    custom.grist_possible.push_back(name);
+                    custom.yeast_possible.push_back(name);
+                }
+            }
+        }
+    }
+
+    void hold_all(Candidate& candidate) const {
+        const Style& style = candidate.judged();
+        candidate.custom = custom_fit(recipe_, coarse_.tasting.beer, style);
+        candidate.fit = {.points = 0.0,
+                         .numbers = coarse_.numbers.unlikeliness_in(style.ranges),
+                         .breadth = breadth_of(style),
+                         .yeast = candidate.custom.yeast,
+                         .hops = candidate.custom.hops,
+                         .grist = candidate.custom.grist,
+                         .rarity = style.custom.seldom || candidate.base != nullptr ? 1.0 : 0.0};
+        hold_points(candidate, coarse_);
+    }
+
+    const Recipe& recipe_;
+    const Handbook& handbook_;
+    CostOfMiss cost_of_miss_;
+    Table coarse_;
+    std::set<Special> specials_;
+};
+
+bool is_closer(const Candidate& first, const Candidate& second) {
+    return first.distance < second.distance;
+}
+
+/// `25B` of `25B-table-pale`.
+std::string entered_code(const Style& style) {
+    return style.code.substr(0, style.code.find('-'));
+}
+
+/// Of a style and its variants only the closest stays; the candidates are in order.
+void keep_one_of_each(std::vector<Candidate>& candidates) {
+    std::set<std::string> seen;
+    std::erase_if(candidates, [&](const Candidate& candidate) {
+        return !seen.insert(candidate.style->guide + "/" + entered_code(*candidate.style)).second;
+    });
+}
+
+/// Whether the style says enough by itself to hold a beer against it.
+bool stands_alone(const Style& style) {
+    const StyleRanges& ranges = style.ranges;
+    return ranges.original_gravity || ranges.final_gravity || ranges.alcohol || ranges.bitterness;
+}
+
+std::vector<Candidate> candidates_of(const std::vector<Style>& styles, const Ranker& ranker) {
+    std::vector<Candidate> candidates;
+    candidates.reserve(styles.size());
+    for (const Style& style : styles) {
+        if (stands_alone(style)) {
+            candidates.push_back(ranker.held(style));
+        }
+    }
+    std::stable_sort(candidates.begin(), candidates.end(), is_closer);
+    const std::size_t bases = std::min(bases_tried, candidates.size());
+    std::vector<Candidate> specialties;
+    for (const Style& style : styles) {
+        if (is_specialty(style) && ranker.can_enter(style)) {
+            for (std::size_t base = 0; base < bases; ++base) {
+                specialties.push_back(ranker.held_on(style, *candidates[base].style));
+            }
+        }
+    }
+    candidates.insert(candidates.end(), specialties.begin(), specialties.end());
+    std::stable_sort(candidates.begin(), candidates.end(), is_closer);
+    keep_one_of_each(candidates);
+    return candidates;
+}
+
+template <class Quantity>
+void keep_within(std::vector<bool>& within, const Estimate<Quantity>& estimate,
+                 const std::optional<Range<Quantity>>& range) {
+    for (std::size_t draw = 0; range && draw < within.size(); ++draw) {
+        within[draw] = within[draw] && range->contains(at_printed_precision(estimate[draw]));
+    }
+}
+
+double chance_within(const Beer& beer, const StyleRanges& ranges) {
+    std::vector<bool> within(beer.alcohol.count(), true);
+    keep_within(within, beer.original_gravity.total, ranges.original_gravity);
+    keep_within(within, beer.final_gravity, ranges.final_gravity);
+    keep_within(within, beer.alcohol, ranges.alcohol);
+    keep_within(within, beer.bitterness.total, ranges.bitterness);
+    keep_within(within, beer.color.total, ranges.color);
+    return static_cast<double>(std::count(within.begin(), within.end(), true)) /
+           static_cast<double>(within.size());
+}
+
+/// How far apart two styles must be, in points of distance, for the odds of the nearer to be e to one that it
+/// is the better choice: as often as the order was right for real recipes (tools/measure-ranking).
+constexpr double points_to_a_fold = 4.5;
+
+/// The chance of each candidate to be the best choice, over the draws of the first few.
+std::vector<double> chances_of(const std::vector<Candidate>& candidates, std::size_t finely,
+                               std::size_t draws) {
+    std::vector<double> chances(candidates.size(), 0.0);
+    const double nearest = candidates.empty() ? 0.0 : candidates.front().distance;
+    for (std::size_t draw = 0; draw < draws; ++draw) {
+        std::vector<double> odds;
+        odds.reserve(candidates.size());
+        double all = 0.0;
+        for (std::size_t index = 0; index < candidates.size(); ++index) {
+            const Candidate& candidate = candidates[index];
+            const double drawn = index < finely ? candidate.points[draw] - candidate.fit.points : 0.0;
+            odds.push_back(std::exp((nearest - candidate.distance - drawn) / points_to_a_fold));
+            all += odds.back();
+        }
+        for (std::size_t index = 0; index < candidates.size(); ++index) {
+            chances[index] += odds[index] / all / static_cast<double>(draws);
+        }
+    }
+    return chances;
+}
+
+/// The findings of the first styles, each with what it costs in every one of them.
+std::vector<Separation> separations_of(const std::vector<RankedStyle>& styles) {
+    constexpr std::size_t most = 6;
+    constexpr double least_difference = 0.5;
+    std::map<std::string, std::vector<double>> points;
+    const std::size_t sheets = std::min(shown_in_full, styles.size());
+    for (std::size_t index = 0; index < sheets; ++index) {
+        for (const Finding& finding : styles[index].sheet->findings) {
+            points[id_of(finding)].resize(sheets, 0.0);
+            points[id_of(finding)][index] = finding.points;
+        }
+    }
+    const auto spread = [](const Separation& separation) {
+        const auto [low, high] = std::minmax_element(separation.points.begin(), separation.points.end());
+        return *high - *low;
+    };
+    std::vector<Separation> separations;
+    for (const auto& [id, costs] : points) {
+        if (spread({id, costs}) >= least_difference) {
+            separations.push_back({id, costs});
+        }
+    }
+    std::stable_sort(
+        separations.begin(), separations.end(),
+        [&](const Separation& first, const Separation& second) { return spread(first) > spread(second); });
+    separations.resize(std::min(separations.size(), most));
+    return separations;
+}
+
+std::string levels_in_words(double levels) {
+    const auto whole = static_cast<std::size_t>(std::clamp(std::round(levels), 1.0, 4.0));
+    constexpr std::array<std::string_view, 4> words{"one level", "two levels", "three levels", "four levels"};
+    return std::string(words[whole - 1]);
+}
+
+std::string spoken(const Finding& finding) {
+    std::string word = finding.attribute;
+    std::replace(word.begin(), word.end(), '_', ' ');
+    return word;
+}
+
+/// A style behind the first that one finding alone keeps there.
+std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles) {
+    std::vector<std::string> near_misses;
+    for (std::size_t index = 1; index < styles.size() && styles[index].sheet; ++index) {
+        const RankedStyle& style = styles[index];
+        const double behind = style.distance - styles.front().distance;
+        for (const Finding& finding : style.sheet->findings) {
+            const bool is_level = attribute_named(finding.section, finding.attribute).has_value();
+            if (finding.points < behind || !is_level) {
+                continue;
+            }
+            const bool above = finding.direction == Direction::above;
+            const double levels =
+                above ? finding.level - finding.accepted_high : finding.accepted_low - finding.level;
+            near_misses.push_back(levels_in_words(levels) + (above ? " less " : " more ") + spoken(finding) +
+                                  " and " + style.name.code + " " + style.title + " leads");
+            break;
+        }
+    }
+    return near_misses;
+}
+
+std::string in_points(double points) {
+    return fmt::format("{:.1f}", points);
+}
+
+}  // namespace
+
+// fitted: tools/measure-ranking, 49 published recipes with the styles that they were accepted in
+FitWeights usual_fit_weights() {
+    return {.numbers = 2.0, .breadth = 20.0, .yeast = 18.0, .hops = 5.5, .grist = 6.0, .rarity = 9.0};
+}
+
+double distance_of(const StyleFit& fit, const FitWeights& weights) {
+    return fit.points + weights.numbers * fit.numbers + weights.breadth * fit.breadth +
+           weights.yeast * fit.yeast + weights.hops * fit.hops + weights.grist * fit.grist +
+           weights.rarity * fit.rarity;
+}
+
+Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook) {
+    const Ranker ranker(recipe, handbook);
+    std::vector<Candidate> candidates = candidates_of(styles, ranker);
+    const std::size_t finely = std::min(held_finely, candidates.size());
+    const Table fine = table_for(recipe, handbook, usual_draws);
+    for (std::size_t index = 0; index < finely; ++index) {
+        ranker.hold_points(candidates[index], fine);
+    }
+    std::stable_sort(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(finely), is_closer);
+    const std::vector<double> chances = chances_of(candidates, finely, usual_draws);
+    Ranking ranking;
+    for (std::size_t index = 0; index < candidates.size(); ++index) {
+        const Candidate& candidate = candidates[index];
+        const Style& judged = candidate.judged();
+        const Table& table = index < finely ? fine : ranker.coarse();
+        RankedStyle ranked;
+        ranked.name = {candidate.style->guide, candidate.style->code};
+        ranked.title = candidate.style->name;
+        if (candidate.base != nullptr) {
+            ranked.base = StyleName{candidate.base->guide, candidate.base->code};
+            ranked.base_title = candidate.base->name;
+        }
+        ranked.fit = candidate.fit;
+        ranked.distance = candidate.distance;
+        ranked.at_risk = summary(candidate.points);
+        ranked.within = chance_within(table.tasting.beer, judged.ranges);
+        ranked.best = chances[index];
+        if (index < shown_in_full) {
+            ranked.sheet = judge(fine.tasting.beer, fine.tasting.profile, judged, handbook.score_sheet,
+                                 findings_of_kind(fine, judged, handbook));
+            for (const Finding& finding : ranked.sheet->findings) {
+                ranked.why.push_back(id_of(finding) + ", " + in_points(finding.points));
+            }
+            ranked.declarations =
+                missing_declarations(recipe, *candidate.style, handbook.phrases.declarations);
+        }
+        ranked.why.insert(ranked.why.end(), candidate.custom.departures.begin(),
+                          candidate.custom.departures.end());
+        ranking.styles.push_back(std::move(ranked));
+    }
+    ranking.separations = separations_of(ranking.styles);
+    ranking.near_misses = near_misses_of(ranking.styles);
+    return ranking;
+}
+
+}  // namespace entrywise
