@@ -16,9 +16,12 @@ namespace {
 constexpr std::size_t most_corrections = 2;
 constexpr int bisections = 9;
 
+/// How far inside the border a correction ends, in steps (working value).
+constexpr double inside = 0.2;
+
 /// The number that a finding is told by, where it is further out than the word.
 double number_of(const Finding& finding, const Beer& beer) {
-    return finding.attribute == "bitterness" ? in(beer.bitterness.total.median(), ibu)
+    return finding.attribute == "bitterness" ? in(beer.tasted_bitterness.median(), ibu)
                                              : in(beer.alcohol.median(), percent_by_volume);
 }
 
@@ -54,7 +57,6 @@ double wanted_level(const Finding& finding, const Style& style) {
     if (is_likely_inside(finding)) {
         return middle;
     }
-    constexpr double inside = 0.2;
     const double margin = std::min(inside, middle - finding.accepted_low);
     return finding.direction == Direction::above ? finding.accepted_high - margin
                                                  : finding.accepted_low + margin;
@@ -90,10 +92,14 @@ std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
 std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
                                         const Style& style, const Perception& perception,
                                         const PhraseBook& phrases) {
-    // The middle of the inputs is not quite the median of what comes out; the difference is carried over. Not
-    // so for a number far outside: inside the range the two lie close.
+    // The middle of the inputs is not quite the median of what comes out; the difference is carried over, as
+    // far as it does not take the level out again. Not so for a number far outside: inside the range the two
+    // lie close.
     const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
-    const double offset = finding.told_by_number ? 0.0 : middle_level(finding, recipe, perception) - median;
+    const double offset =
+        finding.told_by_number
+            ? 0.0
+            : std::clamp(middle_level(finding, recipe, perception) - median, -inside, inside);
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;

@@ -65,7 +65,7 @@ NumberFit::NumberFit(const Beer& beer) {
                     (scaled(interval.high) - scaled(interval.low)) / widths_of_eight_in_ten};
     };
     told_ = {told(beer.original_gravity.total, plain_gravity), told(beer.final_gravity, plain_gravity),
-             told(beer.alcohol, plain_alcohol), told(beer.bitterness.total, bitterness_ratio_scale),
+             told(beer.alcohol, plain_alcohol), told(beer.tasted_bitterness, bitterness_ratio_scale),
              told(beer.color.total, color_ratio_scale)};
 }
 

@@ -81,7 +81,8 @@ struct Beer {
     Estimate<Extract> real_extract;
     Estimate<Attenuation> apparent_attenuation;
     Estimate<AlcoholByVolume> alcohol;
-    Traced<Bitterness> bitterness;
+    Traced<Bitterness> bitterness;           ///< as the laboratory reads it
+    Estimate<Bitterness> tasted_bitterness;  ///< see `tasted_bitterness.hpp`
     OtherBitterness other_bitterness;
     Traced<Color> color;
     Estimate<Carbonation> carbonation;

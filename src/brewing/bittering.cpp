@@ -12,6 +12,7 @@
 #include "brewing/ingredient_line.hpp"
 #include "brewing/kettle_bitterness.hpp"
 #include "brewing/measured.hpp"
+#include "brewing/tasted_bitterness.hpp"
 #include "brewing/tracing.hpp"
 #include "brewing/utilization_garetz.hpp"
 #include "brewing/utilization_rager.hpp"
@@ -118,6 +119,7 @@ std::vector<DryHopDose> dry_hop_doses(const Process& process, const DrawnHops& d
 struct DrawnBitterness {
     std::vector<Bitterness> additions;
     Bitterness sum;
+    Bitterness tasted;
 };
 
 DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& schedule,
@@ -157,33 +159,44 @@ DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& sc
     for (Bitterness& addition : result.additions) {
         addition *= held;
     }
+    const double dry_factor = in(drawn.dry_hopping[draw], whole);
+    const BitternessRead read{kettle.hops - kettle.of_others - dry_factor * dry.loss,
+                              kettle.of_others + dry_factor * dry.gain};
+    result.tasted = held * std::max(tasted_bitterness(read), 0.0 * ibu);
     return result;
 }
 
 }  // namespace
 
-Traced<Bitterness> bittering(const Process& process, const Wort& wort, const Measured& measured,
-                             Deviates& deviates) {
+BitterBeer bittering(const Process& process, const Wort& wort, const Measured& measured, Deviates& deviates) {
     const HotSchedule schedule = hot_schedule(process);
     const DrawnHops drawn = draw_hops(process, deviates);
     std::vector<std::vector<Bitterness>> by_addition(process.hops.size());
     std::vector<Bitterness> sums;
+    std::vector<Bitterness> tasted;
     for (std::size_t draw = 0; draw < deviates.draws(); ++draw) {
         const DrawnBitterness bitterness = bitterness_of_draw(process, schedule, drawn, wort, draw);
         for (std::size_t hop = 0; hop < by_addition.size(); ++hop) {
             by_addition[hop].push_back(bitterness.additions[hop]);
         }
         sums.push_back(bitterness.sum);
+        tasted.push_back(bitterness.tasted);
     }
     std::vector<Part<Bitterness>> parts;
     for (std::size_t hop = 0; hop < by_addition.size(); ++hop) {
         parts.push_back({line_of(process.hops[hop]), process.hops[hop].position,
                          Estimate<Bitterness>(std::move(by_addition[hop]))});
     }
-    const auto total = measured.bitterness
-                           ? draw_measured("measured bitterness", *measured.bitterness, deviates)
-                           : Estimate<Bitterness>(std::move(sums));
-    return {total, shares_of(parts)};
+    const Estimate<Bitterness> read(std::move(sums));
+    const Estimate<Bitterness> taste(std::move(tasted));
+    if (!measured.bitterness) {
+        return {{read, shares_of(parts)}, taste};
+    }
+    const auto as_measured = draw_measured("measured bitterness", *measured.bitterness, deviates);
+    const auto in_step = [](Bitterness from_hops, Bitterness worked_out, Bitterness found) {
+        return worked_out > 0.0 * ibu ? in(from_hops, worked_out) * found : found;
+    };
+    return {{as_measured, shares_of(parts)}, lift(in_step, taste, read, as_measured)};
 }
 
 OtherBitterness other_bitterness(const Process& process, const Wort& wort) {

@@ -8,12 +8,17 @@
 
 namespace entrywise {
 
+/// Bitterness as the laboratory reads it, with the hops it comes from, and as it tastes.
+struct BitterBeer {
+    Traced<Bitterness> read;
+    Estimate<Bitterness> tasted;
+};
+
 /// Bitterness of the beer by the chain from alpha acids to the glass: solution, isomerization through boil,
 /// stand and chill, survival, oxidized acids, dry hops. This is the default, as it agrees best with
 /// laboratory values: see `kettle_bitterness.hpp`. What was measured replaces the sum; the shares of the
 /// additions stay.
-Traced<Bitterness> bittering(const Process& process, const Wort& wort, const Measured& measured,
-                             Deviates& deviates);
+BitterBeer bittering(const Process& process, const Wort& wort, const Measured& measured, Deviates& deviates);
 
 /// The same boil by the other published formulas, at the middle of every input.
 OtherBitterness other_bitterness(const Process& process, const Wort& wort);

@@ -52,7 +52,9 @@ Beer brew(const Recipe& recipe, Deviates& deviates) {
     beer.real_extract = fermented.real_extract;
     beer.apparent_attenuation = fermented.apparent_attenuation;
     beer.alcohol = fermented.alcohol;
-    beer.bitterness = bittering(process, wort, recipe.measured, deviates);
+    BitterBeer bitter = bittering(process, wort, recipe.measured, deviates);
+    beer.bitterness = std::move(bitter.read);
+    beer.tasted_bitterness = std::move(bitter.tasted);
     beer.other_bitterness = other_bitterness(process, wort);
     beer.color = coloring(process, wort, recipe.measured, deviates);
     beer.carbonation = carbonation_of(process, recipe.measured, deviates);

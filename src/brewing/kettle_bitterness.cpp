@@ -50,7 +50,7 @@ DoseBitterness bitterness_of_dose(const KettleDose& dose, double dissolved, cons
     const Bitterness of_others =
         other_absorbers(dose.form, model) * in(dose.alpha_acids, milligram_per_liter) * ibu;
     return {iso_alpha_acids,
-            bitterness_of_iso_alpha_acids(model.survival.value() * iso_alpha_acids) + of_others};
+            bitterness_of_iso_alpha_acids(model.survival.value() * iso_alpha_acids) + of_others, of_others};
 }
 
 }  // namespace
@@ -94,7 +94,7 @@ Bitterness bitterness_of_iso_alpha_acids(Concentration iso_alpha_acids) {
 
 KettleBitterness kettle_bitterness(std::span<const KettleDose> doses, const HotSideKinetics& kinetics,
                                    const KettleModel& model) {
-    KettleBitterness result{std::vector<DoseBitterness>(doses.size()), {}, {}};
+    KettleBitterness result{std::vector<DoseBitterness>(doses.size()), {}, {}, {}};
     const std::vector<std::size_t> order = in_order_of_brewing(doses);
     Concentration in_solution;
     for (auto first = order.begin(); first != order.end();) {
@@ -114,6 +114,7 @@ KettleBitterness kettle_bitterness(std::span<const KettleDose> doses, const HotS
             const DoseBitterness dose = bitterness_of_dose(doses[*first], dissolved, kinetics, model);
             result.doses[*first] = dose;
             result.hops += dose.contribution;
+            result.of_others += dose.of_others;
             result.iso_alpha_acids_in_beer += model.survival.value() * dose.iso_alpha_acids;
         }
     }

@@ -63,12 +63,14 @@ struct KettleModel {
 struct DoseBitterness {
     Concentration iso_alpha_acids;  ///< in cast wort
     Bitterness contribution;        ///< in beer, from these and from the other absorbers
+    Bitterness of_others;           ///< the part of the other absorbers
 };
 
 struct KettleBitterness {
     std::vector<DoseBitterness> doses;  ///< in the order given
     Concentration iso_alpha_acids_in_beer;
-    Bitterness hops;  ///< the sum of the contributions
+    Bitterness hops;       ///< the sum of the contributions
+    Bitterness of_others;  ///< the part of the other absorbers
 };
 
 /// What unhopped beer of this gravity reads: 1..3 IBU. Source: Hosom, web report on bitterness without hops,

@@ -52,9 +52,9 @@ std::vector<bool> both(const std::vector<bool>& first, const std::vector<bool>& 
 std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const StyleRanges& ranges) {
     switch (attribute) {
         case Attribute::flavor_bitterness:
-            return in_range(beer.bitterness.total, ranges.bitterness);
+            return in_range(beer.tasted_bitterness, ranges.bitterness);
         case Attribute::flavor_balance:
-            return both(in_range(beer.bitterness.total, ranges.bitterness),
+            return both(in_range(beer.tasted_bitterness, ranges.bitterness),
                         in_range(beer.original_gravity.total, ranges.original_gravity));
         case Attribute::flavor_finish:
         case Attribute::flavor_sweetness:
@@ -99,7 +99,7 @@ std::vector<double> number_steps(const Estimate<Quantity>& estimate,
 /// Steps outside by the number itself, for the attributes that one number decides; empty for the others.
 std::vector<double> steps_by_number(Attribute attribute, const Beer& beer, const StyleRanges& ranges) {
     if (attribute == Attribute::flavor_bitterness) {
-        return number_steps(beer.bitterness.total, ranges.bitterness, [](double limit) {
+        return number_steps(beer.tasted_bitterness, ranges.bitterness, [](double limit) {
             return std::max(least_bitterness_step, bitterness_step_share * limit);
         });
     }

@@ -70,7 +70,7 @@ Estimate<double> malt_of(const Beer& beer, const MaltMap& map, const Estimate<do
         return malt_level(map, real_extract, richness, bitterness_ratio(bitterness, original_gravity), sour);
     };
     return lift(level, beer.drivers.malt.total, beer.original_extract, beer.original_gravity.total, specialty,
-                beer.real_extract, beer.bitterness.total, beer.drivers.sour);
+                beer.real_extract, beer.tasted_bitterness, beer.drivers.sour);
 }
 
 void sense_grain(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
@@ -130,13 +130,14 @@ void sense_palate(const Beer& beer, const Perception& perception, ByAttribute<Es
                                           double roast) {
         return bitterness_level(perception.bitterness, ibus, original_gravity, sour, roast);
     };
-    level[Attribute::flavor_bitterness] = lift(bitterness, beer.bitterness.total, beer.original_gravity.total,
-                                               drivers.sour, level[Attribute::flavor_roast]);
+    level[Attribute::flavor_bitterness] =
+        lift(bitterness, beer.tasted_bitterness, beer.original_gravity.total, drivers.sour,
+             level[Attribute::flavor_roast]);
     const auto balance = [&perception](Bitterness ibus, SpecificGravity original_gravity,
                                        Attenuation attenuation, Carbonation carbonation) {
         return balance_level(perception.balance, ibus, original_gravity, attenuation, carbonation);
     };
-    level[Attribute::flavor_balance] = lift(balance, beer.bitterness.total, beer.original_gravity.total,
+    level[Attribute::flavor_balance] = lift(balance, beer.tasted_bitterness, beer.original_gravity.total,
                                             beer.apparent_attenuation, beer.carbonation);
     const auto finish = [&perception](Extract real_extract, AlcoholByVolume alcohol, Bitterness ibus,
                                       Carbonation carbonation, Concentration lactose, double sour) {
@@ -147,7 +148,7 @@ void sense_palate(const Beer& beer, const Perception& perception, ByAttribute<Es
                                                 .lactose = lactose,
                                                 .sour = sour});
     };
-    level[Attribute::flavor_finish] = lift(finish, beer.real_extract, beer.alcohol, beer.bitterness.total,
+    level[Attribute::flavor_finish] = lift(finish, beer.real_extract, beer.alcohol, beer.tasted_bitterness,
                                            beer.carbonation, drivers.lactose.total, drivers.sour);
     const auto sweetness = [&perception](double ending) {
         return sweetness_level(perception.sweetness, ending);

@@ -88,6 +88,7 @@ TEST_CASE("color is told in SRM") {
 TEST_CASE("a number past its range is told as the number") {
     Beer beer = plain_beer();
     beer.bitterness.total = always(96.0 * ibu);
+    beer.tasted_bitterness = always(96.0 * ibu);
     Style style;
     style.ranges.bitterness = Range<Bitterness>{40.0 * ibu, 70.0 * ibu};
     Finding finding = bitter(6.9, 5.0, 7.0);
@@ -101,6 +102,7 @@ TEST_CASE("a number past its range is told as the number") {
 TEST_CASE("a number past a range with one end open is told with the end that there is") {
     Beer beer = plain_beer();
     beer.bitterness.total = always(40.0 * ibu);
+    beer.tasted_bitterness = always(40.0 * ibu);
     Style style;
     style.ranges.bitterness = Range<Bitterness>{{}, 25.0 * ibu};
     Finding finding = bitter(4.5, 0.0, 5.0);

@@ -10,16 +10,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-/// A wort of 1.050 with these hops.
-Recipe hopped(std::vector<HopAddition> hops) {
-    Recipe recipe = bare_recipe();
-    recipe.grist = {grist(pale_ale_malt(), 4.5)};
-    recipe.hops = std::move(hops);
-    recipe.measured.original_gravity =
-        Uncertain<SpecificGravity>{1.050 * specific_gravity, 0.0 * specific_gravity};
-    return recipe;
-}
-
 double ibu_of(std::vector<HopAddition> hops) {
     return bitterness(brew_at_middle(hopped(std::move(hops))));
 }

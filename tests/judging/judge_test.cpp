@@ -231,6 +231,7 @@ TEST_CASE("color costs points of appearance, hardly any others") {
 TEST_CASE("a beer far past the bitterness of the style is noticed though its word is accepted") {
     Beer beer = plain_beer();
     beer.bitterness.total = always(110.0 * ibu);
+    beer.tasted_bitterness = always(110.0 * ibu);
     Style style = style_that_expects(Attribute::flavor_bitterness, 5.0, 7.0);
     style.ranges.bitterness = Range<Bitterness>{40.0 * ibu, 70.0 * ibu};
     const Sheet sheet = judge(beer, profile_with(Attribute::flavor_bitterness, 6.9), style, fifty_points());

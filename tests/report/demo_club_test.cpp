@@ -49,7 +49,7 @@ struct OffStyle {
 // and head).
 TEST_CASE("demo beers brewed off style lose in the section they miss") {
     const std::vector<OffStyle> beers{
-        {"slack-tide", Section::flavor, "flavor.caramel.above", 6.0},
+        {"slack-tide", Section::flavor, "flavor.caramel.above", 4.5},
         {"first-ferry", Section::aroma, "aroma.hop.below", 10.0},
         {"sea-smoke", Section::appearance, "appearance.color.above", 2.0},
         {"low-water", Section::mouthfeel, "mouthfeel.carbonation.below", 6.0},

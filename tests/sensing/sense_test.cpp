@@ -45,6 +45,7 @@ class RandomBeer {
         beer.apparent_attenuation = many(0.0, 1.3, fully_attenuated);
         beer.alcohol = many(0.0, 25.0, percent_by_volume);
         beer.bitterness.total = many(0.0, 300.0, ibu);
+        beer.tasted_bitterness = beer.bitterness.total;
         beer.color.total = many(0.5, 120.0, srm);
         beer.carbonation = many(0.0, 8.0, volume_of_co2);
         for (Traced<Concentration>* driver : concentrations(beer.drivers)) {

@@ -26,6 +26,7 @@ inline Beer plain_beer() {
     beer.final_gravity = always(1.011 * specific_gravity);
     beer.alcohol = always(5.1 * percent_by_volume);
     beer.bitterness.total = always(35.0 * ibu);
+    beer.tasted_bitterness = always(35.0 * ibu);
     beer.color.total = always(8.0 * srm);
     beer.carbonation = always(2.5 * volume_of_co2);
     return beer;

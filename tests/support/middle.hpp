@@ -16,6 +16,7 @@ inline Beer beer_of(const MiddleOfStyle& middle) {
     beer.final_gravity = always(middle.final_gravity);
     beer.alcohol = always(middle.alcohol);
     beer.bitterness.total = always(middle.bitterness);
+    beer.tasted_bitterness = always(middle.bitterness);
     beer.color.total = always(middle.color);
     beer.carbonation = always(middle.carbonation);
     return beer;

@@ -190,6 +190,16 @@ inline Beer brew_at_middle(const Recipe& recipe) {
     return brew(recipe, middle);
 }
 
+/// A wort of 1.050 with these hops.
+inline Recipe hopped(std::vector<HopAddition> hops) {
+    Recipe recipe = bare_recipe();
+    recipe.grist = {grist(pale_ale_malt(), 4.5)};
+    recipe.hops = std::move(hops);
+    recipe.measured.original_gravity =
+        Uncertain<SpecificGravity>{1.050 * specific_gravity, 0.0 * specific_gravity};
+    return recipe;
+}
+
 inline Beer brew_with(const Recipe& recipe, std::size_t draws) {
     Deviates deviates(draws);
     return brew(recipe, deviates);
