@@ -121,6 +121,8 @@ struct Ear::Patterns {
 
     void add(const std::vector<std::string>& says, Kind kind, std::size_t index = 0);
     std::vector<Item> items_of(const std::vector<WordRead>& words) const;
+    std::vector<Item> items_before_a_tail(const std::string& text) const;
+    std::vector<std::string> between_breaks(const std::string& part) const;
     bool is_transparent(const WordRead& word) const;
     bool begins_a_tail(const std::vector<WordRead>& words, std::size_t at) const;
     std::optional<std::vector<std::size_t>> match(const Pattern& pattern, const std::vector<WordRead>& words,
@@ -259,6 +261,40 @@ std::vector<Item> Ear::Patterns::items_of(const std::vector<WordRead>& words) co
     return items;
 }
 
+std::vector<Item> Ear::Patterns::items_before_a_tail(const std::string& text) const {
+    std::vector<WordRead> words;
+    for (const std::string& word : words_in(text)) {
+        words.push_back(read(word));
+    }
+    std::vector<Item> items;
+    for (Item& item : items_of(words)) {
+        if (item.kind == Kind::tail && !items.empty()) {
+            break;
+        }
+        if (item.kind != Kind::skipped) {
+            items.push_back(std::move(item));
+        }
+    }
+    return items;
+}
+
+/// The texts between words that begin something new.
+std::vector<std::string> Ear::Patterns::between_breaks(const std::string& part) const {
+    std::vector<std::string> texts(1);
+    for (const std::string_view word : split(part, " ")) {
+        const std::vector<std::string> plain = words_in(word);
+        const auto found =
+            plain.size() == 1 ? by_first_stem.find(read(plain.front()).stem) : by_first_stem.end();
+        const bool breaks_off = found != by_first_stem.end() && found->second.front().kind == Kind::breaks;
+        if (breaks_off) {
+            texts.emplace_back();
+        } else {
+            texts.back().append(texts.back().empty() ? "" : " ").append(word);
+        }
+    }
+    return texts;
+}
+
 /// The places that a phrase is said of: those named after it and before the next phrase, or else those named
 /// before it, or anywhere in the clause, or those carried over.
 std::vector<Section> Ear::Patterns::places_for(const std::vector<Item>& items, std::size_t phrase,
@@ -392,30 +428,15 @@ std::vector<HeardClause> Ear::hear(const std::string& note) const {
     std::vector<HeardClause> clauses;
     std::vector<Section> carried;
     for (const auto& [part, ends_in_colon] : parts_of(note)) {
-        std::vector<WordRead> words;
-        for (const std::string& word : words_in(part)) {
-            words.push_back(patterns.read(word));
-        }
-        std::vector<std::vector<Item>> groups(1);
-        bool in_tail = false;
-        for (const Item& item : patterns.items_of(words)) {
-            if (item.kind == Kind::breaks) {
-                groups.emplace_back();
-                in_tail = false;
-            } else if (item.kind == Kind::tail && !groups.back().empty()) {
-                in_tail = true;
-            } else if (!in_tail && item.kind != Kind::skipped) {
-                groups.back().push_back(item);
-            }
-        }
-        for (const std::vector<Item>& items : groups) {
+        for (const std::string& text : patterns.between_breaks(part)) {
+            const std::vector<Item> items = patterns.items_before_a_tail(text);
             const bool place_alone = !items.empty() && ends_in_colon &&
                                      std::all_of(items.begin(), items.end(),
                                                  [](const Item& item) { return item.kind == Kind::place; });
             if (place_alone) {
                 carried = patterns.book.places[items.front().index].sections;
             } else if (!items.empty()) {
-                clauses.push_back(patterns.clause_of(std::string(trimmed(part)), items, carried));
+                clauses.push_back(patterns.clause_of(text, items, carried));
             }
         }
     }
