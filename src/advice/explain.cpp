@@ -7,6 +7,7 @@
 #include "advice/correction.hpp"
 #include "advice/feedback.hpp"
 #include "advice/note.hpp"
+#include "advice/surprise.hpp"
 #include "judging/tasting.hpp"
 #include "judging/verdict.hpp"
 
@@ -23,6 +24,7 @@ struct Bench {
     const Handbook& handbook;
     const RemarkBook& book;
     const Trials& trials;
+    const std::vector<Surprise> surprises;
     Ear ear;
 };
 
@@ -79,6 +81,12 @@ std::vector<Pull> ingredients_in(std::vector<Pull> pulls) {
     return pulls;
 }
 
+bool is_absent(const Finding& finding) {
+    constexpr double hardly_any = 0.5;
+    const auto attribute = attribute_named(finding.section, finding.attribute);
+    return attribute && scale_of(*attribute) == SensoryScale::intensity && finding.level < hardly_any;
+}
+
 void trace(ExplainedRemark& remark, const Bench& bench) {
     remark.explained = chance_of_any(remark.standings);
     const Standing& standing = best_of(remark);
@@ -88,18 +96,24 @@ void trace(ExplainedRemark& remark, const Bench& bench) {
         return;
     }
     const Section section = standing.finding.section;
+    const std::string& attribute = standing.finding.attribute;
     remark.settings = settings_behind(remark.attribute, bench.tasting.recipe, bench.tasting.beer);
-    const std::vector<Pull> lowering = bench.trials.that_move(section, remark.attribute, Direction::below);
-    remark.relief = above ? lowering : bench.trials.that_move(section, remark.attribute, Direction::above);
-    remark.givers = above ? std::vector<Pull>() : ingredients_in(lowering);
+    const std::vector<Pull> lowering = bench.trials.that_move(section, attribute, Direction::below);
+    remark.relief = above ? lowering : bench.trials.that_move(section, attribute, Direction::above);
+    remark.absent = !above && is_absent(standing.finding);
+    remark.givers = above || remark.absent ? std::vector<Pull>() : ingredients_in(lowering);
+    if (remark.absent) {
+        remark.relief.clear();
+    }
+    remark.measured = surprise_behind(attribute, remark.direction, bench.surprises);
     remark.corrections = corrections_of(remark, bench);
-    if (explains(remark.explained) != Explains::yes) {
+    if (explains(remark.explained) != Explains::yes || !remark.measured.empty()) {
         remark.elsewhere = bench.book.elsewhere_for(remark.attribute, above);
     }
 }
 
 /// Puts a standing beside those on the same attribute and direction, or begins a remark with it.
-void add(const Standing& standing, std::vector<ExplainedRemark>& remarks) {
+void add(const Standing& standing, std::size_t clause, std::vector<ExplainedRemark>& remarks) {
     const HeardRemark& heard = standing.remark;
     const auto same = std::find_if(remarks.begin(), remarks.end(), [&](const ExplainedRemark& remark) {
         const Standing& first = remark.standings.front();
@@ -110,13 +124,13 @@ void add(const Standing& standing, std::vector<ExplainedRemark>& remarks) {
         ExplainedRemark remark;
         remark.attribute = heard.target.attribute;
         remark.direction = heard.direction;
+        remark.clause = clause;
         remark.standings = {standing};
         remarks.push_back(std::move(remark));
         return;
     }
-    const bool known = std::any_of(same->standings.begin(), same->standings.end(), [&](const Standing& each) {
-        return each.finding.section == standing.finding.section;
-    });
+    const bool known = std::any_of(same->standings.begin(), same->standings.end(),
+                                   [&](const Standing& each) { return each.remark.target == heard.target; });
     if (!known) {
         same->standings.push_back(standing);
     }
@@ -126,12 +140,12 @@ ExplainedNote explained_note(const std::string& text, const Bench& bench) {
     ExplainedNote note;
     note.text = text;
     double holding = 0.0;
-    int complaints = 0;
+    std::size_t complaints = 0;
     for (HeardClause& clause : bench.ear.hear(text)) {
         std::vector<Standing> standings;
         for (const HeardRemark& remark : clause.remarks) {
             standings.push_back(standing_on(remark, bench.tasting, bench.style, bench.handbook.score_sheet));
-            add(standings.back(), note.remarks);
+            add(standings.back(), complaints, note.remarks);
         }
         if (!standings.empty()) {
             holding += chance_of_any(standings);
@@ -151,7 +165,7 @@ ExplainedNote explained_note(const std::string& text, const Bench& bench) {
                          return first.explained > second.explained;
                      });
     if (complaints > 0) {
-        note.explained = holding / complaints;
+        note.explained = holding / static_cast<double>(complaints);
     }
     return note;
 }
@@ -173,7 +187,10 @@ std::vector<ExplainedScore> explained_scores(const SectionScores& given, const B
             }
         }
         if (comparison.parts) {
-            score.elsewhere = bench.book.section_checks[comparison.section];
+            score.elsewhere =
+                *comparison.parts == Direction::below
+                    ? bench.book.section_checks[comparison.section]
+                    : "a beer made and kept better than most, or a judge who gives more than others";
         }
         scores.push_back(std::move(score));
     }
@@ -192,7 +209,8 @@ Explanation explain(const Recipe& recipe, const std::optional<Style>& style, con
                     const Handbook& handbook, const RemarkBook& remarks) {
     const Tasting tasting = taste(recipe, handbook.perception);
     const Trials trials(recipe, handbook.perception);
-    const Bench bench{tasting, style, handbook, remarks, trials, Ear(remarks)};
+    const Bench bench{
+        tasting, style, handbook, remarks, trials, surprises_in(recipe, handbook.perception), Ear(remarks)};
     Explanation explanation;
     explanation.recipe = recipe;
     explanation.style = style;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,13 +26,16 @@ Explains explains(double explained);
 struct ExplainedRemark {
     std::string attribute;
     Direction direction = Direction::above;
+    std::size_t clause = 0;             ///< which part of the note says it first
     std::vector<Standing> standings;    ///< where the beer stands on it, section by section
     double explained = 0.0;             ///< the chance that any of them is on that side
+    bool absent = false;                ///< of too little: nothing in the recipe gives any of it
+    std::string measured;               ///< a measured number behind it that the recipe would not have made
     std::vector<std::string> settings;  ///< numbers and settings behind it
     std::vector<Pull> relief;           ///< what would take it back, with the share of each
     std::vector<Pull> givers;           ///< of too little: the ingredients that give what there is
-    std::string
-        elsewhere;  ///< likelier causes than the recipe, and what to look at, where it explains little
+    std::string elsewhere;  ///< likelier causes than the recipe, and what to look at, where it explains
+                            ///< little or was not what was made
     std::vector<std::string> corrections;
 };
 

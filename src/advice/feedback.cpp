@@ -1,5 +1,6 @@
 #include "advice/feedback.hpp"
 
+#include <algorithm>
 #include <array>
 #include <string_view>
 #include <vector>
@@ -49,8 +50,9 @@ std::string_view comparative(const ExplainedRemark& remark) {
 std::string nouns_of(const ExplainedRemark& remark, const PhraseBook& phrases) {
     std::vector<std::string> nouns;
     for (const Standing& standing : remark.standings) {
-        nouns.push_back(
-            phrases.phrase_for(std::string(word_of(standing.finding.section)), remark.attribute).noun);
+        const RemarkTarget& target = standing.remark.target;
+        const Section section = target.section.value_or(Section::overall);
+        nouns.push_back(phrases.phrase_for(std::string(word_of(section)), target.attribute).noun);
     }
     return listed(nouns, "and");
 }
@@ -71,7 +73,9 @@ std::string of_one_remark(const ExplainedRemark& remark, const Explanation& expl
     std::vector<std::string> sentences{perceived(remark, explanation, phrases)};
     const Explains explained = explains(remark.explained);
     const std::string cause = likely_cause(remark);
-    if (explained != Explains::no && !cause.empty()) {
+    if (!remark.measured.empty()) {
+        sentences.push_back("Its " + remark.measured + ".");
+    } else if (explained != Explains::no && !cause.empty()) {
         sentences.push_back((explained == Explains::yes ? "In this recipe " : "In this recipe, perhaps, ") +
                             cause + ".");
     }
@@ -81,19 +85,22 @@ std::string of_one_remark(const ExplainedRemark& remark, const Explanation& expl
     if (!remark.elsewhere.empty()) {
         const std::string_view opening = explained == Explains::no
                                              ? "The recipe gives little reason for it. More likely: "
-                                             : "If that is not it: ";
+                                         : remark.measured.empty() ? "If that is not it: "
+                                                                   : "What may be behind that: ";
         sentences.push_back(std::string(opening) + remark.elsewhere + ".");
     }
     return joined(sentences, " ");
 }
 
-/// Remarks of a note that are worth a sentence: those that the recipe explains, or else the first alone,
-/// since words that may stand for several things stand for one of them.
+/// Remarks of a note that are worth a sentence: those that the recipe explains, and of each part of the note
+/// at least the likeliest, since words that may stand for several things stand for one of them.
 std::vector<ExplainedRemark> to_write_of(const ExplainedNote& note) {
     std::vector<ExplainedRemark> remarks;
     for (const ExplainedRemark& remark : note.remarks) {
-        const bool explained = explains(remark.explained) != Explains::no;
-        if (remarks.empty() || explained || remark.attribute == "fault") {
+        const bool said = std::any_of(remarks.begin(), remarks.end(), [&](const ExplainedRemark& other) {
+            return other.clause == remark.clause;
+        });
+        if (!said || explains(remark.explained) != Explains::no || remark.attribute == "fault") {
             remarks.push_back(remark);
         }
     }
@@ -103,6 +110,9 @@ std::vector<ExplainedRemark> to_write_of(const ExplainedNote& note) {
 }  // namespace
 
 std::string likely_cause(const ExplainedRemark& remark) {
+    if (remark.absent) {
+        return "nothing gives it";
+    }
     std::vector<std::string> names;
     for (const Pull& pull : remark.relief) {
         if (pull.ingredient && pull.share >= worth_a_name && names.size() < most_names) {
@@ -114,9 +124,6 @@ std::string likely_cause(const ExplainedRemark& remark) {
         return remark.direction == Direction::above
                    ? "most of it comes from " + listed(names, "and")
                    : listed(names, "and") + (several ? " hold it down" : " holds it down");
-    }
-    if (remark.direction == Direction::below && remark.settings.empty() && remark.givers.empty()) {
-        return "nothing gives it";
     }
     return remark.settings.empty() ? std::string() : "this goes with " + remark.settings.front();
 }

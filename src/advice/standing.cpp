@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 #include "advice/note.hpp"
 #include "base/number.hpp"
@@ -32,6 +33,26 @@ double chance_of(const std::vector<bool>& draws) {
     return draws.empty() ? 0.0
                          : static_cast<double>(std::count(draws.begin(), draws.end(), true)) /
                                static_cast<double>(draws.size());
+}
+
+/// The attribute itself, and what tells the same where a style is silent on it.
+std::vector<RemarkTarget> tellers_of(const RemarkTarget& target) {
+    static const std::vector<std::pair<RemarkTarget, RemarkTarget>> same{
+        {{Section::flavor, "sweetness"}, {Section::flavor, "finish"}},
+        {{Section::flavor, "bitterness"}, {Section::flavor, "balance"}},
+        {{Section::flavor, "alcohol"}, {Section::mouthfeel, "warmth"}},
+    };
+    std::vector<RemarkTarget> tellers{target};
+    for (const auto& [first, second] : same) {
+        if (target == first || target == second) {
+            tellers.push_back(target == first ? second : first);
+        }
+    }
+    if (target.section == Section::aroma || target.section == Section::flavor) {
+        const bool smelled = target.section == Section::aroma;
+        tellers.push_back({smelled ? Section::flavor : Section::aroma, target.attribute});
+    }
+    return tellers;
 }
 
 Standing by_deviation(const HeardRemark& remark, const Deviation& deviation) {
@@ -88,13 +109,14 @@ Standing standing_on(const HeardRemark& remark, const Tasting& tasting, const st
     if (style) {
         const std::vector<Deviation> deviations =
             deviations_of(tasting.beer, tasting.profile, *style, score_sheet);
-        const auto found =
-            std::find_if(deviations.begin(), deviations.end(), [&](const Deviation& deviation) {
-                return deviation.section == *remark.target.section &&
-                       deviation.attribute == remark.target.attribute;
-            });
-        if (found != deviations.end()) {
-            return by_deviation(remark, *found);
+        for (const RemarkTarget& target : tellers_of(remark.target)) {
+            const auto found =
+                std::find_if(deviations.begin(), deviations.end(), [&](const Deviation& deviation) {
+                    return deviation.section == target.section && deviation.attribute == target.attribute;
+                });
+            if (found != deviations.end()) {
+                return by_deviation(remark, *found);
+            }
         }
     }
     return by_scale(remark, tasting);

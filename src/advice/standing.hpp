@@ -24,7 +24,7 @@ namespace entrywise {
 /// where a judge may well remark on it, comes out at about a half.
 struct Standing {
     HeardRemark remark;
-    Finding finding;        ///< the remark as a finding of this beer, with its level and what is accepted
+    Finding finding;        ///< the remark, or what stands for it, as a finding of this beer
     bool by_style = false;  ///< else against the middle of the scale
     double explained = 0.0;
     std::vector<bool> on_that_side;  ///< draw by draw

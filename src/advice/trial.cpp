@@ -18,8 +18,8 @@ constexpr Duration boil_step = 15.0 * minute;
 constexpr Duration cold_step = 7.0 * day;
 constexpr Carbonation carbonation_step = 0.3 * volume_of_co2;
 
-/// Changes below these are nothing: a fiftieth of a step of a scale, a tenth of an SRM (working values).
-constexpr double least_change = 0.02;
+/// Changes below these are nothing: a twentieth of a step of a scale, a tenth of an SRM (working values).
+constexpr double least_change = 0.05;
 constexpr double least_color_change = 0.1;
 
 bool is_of_strength(const std::string& attribute) {

@@ -78,6 +78,13 @@ Outcome<Report> report_of(Recipe recipe, const Call& call, const Asked& asked) {
     }
     const Explanation explanation =
         explain(recipe, *style, asked.judged, asked.knowledge.handbook, asked.remarks);
+    if (explanation.beer.final_gravity.median() > explanation.beer.original_gravity.total.median()) {
+        return Fault{.place = {asked.measured.final_gravity ? "command line" : recipe.file, {}},
+                     .found = "a measured gravity by which the beer is denser than its wort",
+                     .expected = "a final gravity not above the original gravity of the recipe",
+                     .nearest = {},
+                     .remedy = "Check the measured values."};
+    }
     Report report;
     if (call.format == Format::json) {
         report.document = explain_json(explanation);

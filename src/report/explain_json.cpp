@@ -43,6 +43,7 @@ Json match_json(const Standing& standing) {
                                  ? Json::array({json_number(standing.finding.accepted_low, level_decimals),
                                                 json_number(standing.finding.accepted_high, level_decimals)})
                                  : Json(nullptr);
+        result["held_by"] = std::string(word_of(standing.finding.section)) + '.' + standing.finding.attribute;
     }
     return result;
 }
@@ -60,6 +61,9 @@ Json pulls_json(const std::vector<Pull>& pulls) {
 
 /// The numbers behind a remark, and what moves it, in words.
 void add_causes(const ExplainedRemark& remark, Json& causes) {
+    if (!remark.measured.empty()) {
+        causes.push_back(remark.measured);
+    }
     for (const std::string& setting : remark.settings) {
         causes.push_back(setting);
     }

@@ -95,22 +95,26 @@ std::string remark_text(const ExplainedRemark& remark, const Explanation& explan
     std::string text;
     std::vector<std::string> standings;
     for (const Standing& standing : remark.standings) {
-        standings.push_back(standing_text(standing, explanation, handbook.phrases));
+        const std::string said = standing_text(standing, explanation, handbook.phrases);
+        if (std::find(standings.begin(), standings.end(), said) == standings.end()) {
+            standings.push_back(said);
+        }
     }
     text += line(fmt::format("{} {} ({}): ", capitalized(side_of(remark)), spoken(remark.attribute),
                              percent_text(remark.explained)),
                  joined(standings, " "), style);
     text += line("Behind it: ", joined(remark.settings, "; "), style);
+    text += line("Measured: ", remark.measured, style);
     text += line("Comes from: ", pulls_text(remark.givers, true), style);
     text += line(
         remark.direction == Direction::above ? "Would lower it, by share: " : "Would raise it, by share: ",
         pulls_text(remark.relief, false), style);
-    if (remark.direction == Direction::below && remark.givers.empty()) {
+    if (remark.absent) {
         text += line("", "Nothing in the recipe gives it.", style);
     }
     text += line("To bring it in: ", joined(remark.corrections, "; or "), style);
     text += line(
-        explains(remark.explained) == Explains::no ? "Likelier than the recipe: " : "Or not the recipe: ",
+        explains(remark.explained) == Explains::no ? "Likelier than the recipe: " : "Besides the recipe: ",
         remark.elsewhere, style);
     return text;
 }
