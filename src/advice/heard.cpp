@@ -101,6 +101,27 @@ bool is_phrase(const Item& item) {
     return item.kind == Kind::phrase || item.kind == Kind::vague_phrase;
 }
 
+/// The run that follows a phrase and bends it. `bitterness and hop flavor too low`: where things are joined,
+/// what follows the last of them bends them all, as long as they are named without a judgement of their own.
+BendingRun run_after(const std::vector<Item>& items, std::size_t phrase, bool is_neutral) {
+    BendingRun after;
+    bool bent = false;
+    for (std::size_t next = phrase + 1; next < items.size(); ++next) {
+        const Item& item = items[next];
+        const bool ends = item.kind == Kind::joins || is_phrase(item);
+        const bool joins_another =
+            next + 1 < items.size() && item.kind == Kind::joins && is_phrase(items[next + 1]);
+        if (ends && !bent && is_neutral && joins_another) {
+            ++next;
+        } else if (ends) {
+            break;
+        } else if (item.kind) {
+            bent = after.add(*item.kind) || bent;
+        }
+    }
+    return after;
+}
+
 }  // namespace
 
 std::string id_of(const HeardRemark& remark) {
@@ -369,15 +390,7 @@ HeardClause Ear::Patterns::clause_of(std::string text, const std::vector<Item>& 
         // `light` and `heavy` do not bend themselves.
         const bool bends_itself = item.kind == Kind::vague_phrase && at > 0 && bends(items[at - 1]) &&
                                   items[at - 1].literal == item.literal;
-        BendingRun after;
-        for (std::size_t next = at + 1; next < items.size(); ++next) {
-            if (is_phrase(items[next]) || items[next].kind == Kind::joins) {
-                break;
-            }
-            if (items[next].kind) {
-                after.add(*items[next].kind);
-            }
-        }
+        const BendingRun after = run_after(items, at, book.phrases[item.index].above);
         const Bend bend = bends_itself ? Bend::none : before == Bend::none ? after.bend() : before;
         hear_phrase(book.phrases[item.index], bend, joined_since, places_for(items, at, carried), clause);
     }
