@@ -117,12 +117,12 @@ void add(const Standing& standing, std::size_t clause, std::vector<ExplainedRema
     const HeardRemark& heard = standing.remark;
     const auto same = std::find_if(remarks.begin(), remarks.end(), [&](const ExplainedRemark& remark) {
         const Standing& first = remark.standings.front();
-        return remark.attribute == heard.target.attribute && remark.direction == heard.direction &&
+        return remark.attribute == standing.finding.attribute && remark.direction == heard.direction &&
                first.remark.check == heard.check;
     });
     if (same == remarks.end()) {
         ExplainedRemark remark;
-        remark.attribute = heard.target.attribute;
+        remark.attribute = standing.finding.attribute;
         remark.direction = heard.direction;
         remark.clause = clause;
         remark.standings = {standing};

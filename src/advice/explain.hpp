@@ -24,7 +24,7 @@ Explains explains(double explained);
 
 /// One thing that a note says, of too much or too little of what, traced to the recipe.
 struct ExplainedRemark {
-    std::string attribute;
+    std::string attribute;  ///< that which tells it, as in its standings
     Direction direction = Direction::above;
     std::size_t clause = 0;             ///< which part of the note says it first
     std::vector<Standing> standings;    ///< where the beer stands on it, section by section

@@ -6,6 +6,7 @@
 
 namespace entrywise {
 
+struct ExplainedRemark;
 struct Explanation;
 
 /// What a judge could write to the brewer: what pleased, what was perceived and how it stands to the style,
@@ -15,6 +16,6 @@ std::string feedback_on(const Explanation& explanation, const PhraseBook& phrase
 
 /// An ingredient or two that a remark comes from, or what holds it down, as a sentence; else the number
 /// behind it; empty where nothing is known.
-std::string likely_cause(const struct ExplainedRemark& remark);
+std::string likely_cause(const ExplainedRemark& remark);
 
 }  // namespace entrywise

@@ -9,6 +9,7 @@
 
 #include "base/nearest_word.hpp"
 #include "base/number.hpp"
+#include "base/text.hpp"
 #include "report/terminal.hpp"
 
 namespace entrywise {
@@ -129,15 +130,15 @@ void add_explain(CLI::App& app, RawOptions& raw) {
                                           R"(Usage: entrywise explain RECIPE... --note TEXT... [OPTIONS]
 
 Examples:
-  entrywise explain recipes/slack-tide.yaml --note "thin" --note "harsh finish, hot"
-  entrywise explain recipes/slack-tide.yaml --note "too sweet" --measured final_gravity=1.020
-  entrywise explain recipes/slack-tide.yaml --scores aroma=9,flavor=12
+  entrywise explain recipes/slack-tide.yaml --note "thin" --note "harsh, hot"
+  entrywise explain ale.yaml --note sweet --measured final_gravity=1.020
+  entrywise explain ale.yaml --scores aroma=9,flavor=12
 )");
     add_texts(*command, "--note", raw.notes, "TEXT", "What a judge wrote; may be given several times");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
-    add_texts(*command, "--measured", raw.measured, "KEY=VALUE", "Measured values, in place of the recipe's");
+    add_texts(*command, "--measured", raw.measured, "KEY=VALUE", "Measured, in place of the recipe's values");
     add_texts(*command, "--scores", raw.scores, "SECTION=POINTS",
-              "The judge's points, to be compared with what the recipe lets expect");
+              "The judge's points, beside those to expect");
     add_format(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
@@ -331,6 +332,11 @@ void Understanding::check_options() {
     call_.scores = raw_.scores;
     if (call_.command == Command::explain && call_.notes.empty() && call_.scores.empty()) {
         fault("no note", "--note with what a judge wrote, such as --note \"thin\"", {}, see_help(*chosen()));
+    }
+    for (const std::string& note : call_.notes) {
+        if (trimmed(note).empty()) {
+            fault("an empty note", "--note with what a judge wrote", {}, see_help(*chosen()));
+        }
     }
     call_.output = raw_.output;
     call_.ascii = raw_.ascii;

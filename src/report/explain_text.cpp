@@ -64,8 +64,10 @@ std::string verdict(double explained) {
     return {};
 }
 
-std::string side_of(const ExplainedRemark& remark) {
-    return remark.direction == Direction::above ? "too much" : "too little";
+std::string title_of(const ExplainedRemark& remark, const Explanation& explanation) {
+    return fmt::format("{} {} {} ({}): ", capitalized(spoken(remark.attribute)),
+                       remark.direction == Direction::above ? "above" : "below",
+                       explanation.style ? "the style" : "the middle", percent_text(remark.explained));
 }
 
 /// Where the beer stands on it in one section, and what that is held against.
@@ -100,9 +102,7 @@ std::string remark_text(const ExplainedRemark& remark, const Explanation& explan
             standings.push_back(said);
         }
     }
-    text += line(fmt::format("{} {} ({}): ", capitalized(side_of(remark)), spoken(remark.attribute),
-                             percent_text(remark.explained)),
-                 joined(standings, " "), style);
+    text += line(title_of(remark, explanation), joined(standings, " "), style);
     text += line("Behind it: ", joined(remark.settings, "; "), style);
     text += line("Measured: ", remark.measured, style);
     text += line("Comes from: ", pulls_text(remark.givers, true), style);
