@@ -78,9 +78,8 @@ std::string settling_of(const Beer& beer) {
     return yeast + (drivers.filtered ? ", filtered, " : ", ") + cold;
 }
 
-/// The lines on numbers and settings behind an attribute, besides its ingredients.
-std::vector<std::string> settings_behind(const std::string& attribute, const Recipe& recipe,
-                                         const Beer& beer) {
+std::vector<std::string> all_settings_behind(const std::string& attribute, const Recipe& recipe,
+                                             const Beer& beer) {
     if (attribute == "bitterness" || attribute == "balance") {
         return {bitterness_against_malt(beer)};
     }
@@ -109,6 +108,13 @@ std::string share_in_words(const SourceShare& source) {
 }
 
 }  // namespace
+
+std::vector<std::string> settings_behind(const std::string& attribute, const Recipe& recipe,
+                                         const Beer& beer) {
+    std::vector<std::string> settings = all_settings_behind(attribute, recipe, beer);
+    std::erase(settings, std::string());
+    return settings;
+}
 
 std::vector<SourceShare> sources_of(const Finding& finding, const Beer& beer) {
     const Drivers& drivers = beer.drivers;
@@ -156,12 +162,7 @@ std::vector<SourceShare> sources_of(const Finding& finding, const Beer& beer) {
 }
 
 std::vector<std::string> causes_of(const Finding& finding, const Recipe& recipe, const Beer& beer) {
-    std::vector<std::string> causes;
-    for (const std::string& setting : settings_behind(finding.attribute, recipe, beer)) {
-        if (!setting.empty()) {
-            causes.push_back(setting);
-        }
-    }
+    std::vector<std::string> causes = settings_behind(finding.attribute, recipe, beer);
     for (const SourceShare& source : sources_of(finding, beer)) {
         if (causes.size() < most_ingredients + 1 && source.share >= least_share) {
             causes.push_back(share_in_words(source));

@@ -9,6 +9,7 @@
 
 #include "base/nearest_word.hpp"
 #include "base/number.hpp"
+#include "base/text.hpp"
 #include "report/terminal.hpp"
 
 namespace entrywise {
@@ -46,12 +47,24 @@ struct RawOptions {
     std::string fail_at;
     std::string color = "auto";
     std::string width;
+    std::vector<std::string> notes;
+    std::vector<std::string> measured;
+    std::vector<std::string> scores;
     bool ascii = false;
 };
 
 CLI::Option* add_text(CLI::App& command, const std::string& name, std::string& value, const std::string& type,
                       const std::string& description) {
     return command.add_option(name, value, description)->type_name(type)->take_last();
+}
+
+/// An option that may stand several times, a text each time.
+void add_texts(CLI::App& command, const std::string& name, std::vector<std::string>& values,
+               const std::string& type, const std::string& description) {
+    command.add_option(name, values, description)
+        ->type_name(type)
+        ->allow_extra_args(false)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
 }
 
 void add_look(CLI::App& command, RawOptions& raw) {
@@ -112,6 +125,26 @@ Examples:
     add_ingredients(*command, raw);
 }
 
+void add_explain(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command = add_command(app, "explain", "A judge's notes traced to the recipe",
+                                          R"(Usage: entrywise explain RECIPE... --note TEXT... [OPTIONS]
+
+Examples:
+  entrywise explain recipes/slack-tide.yaml --note "thin" --note "harsh, hot"
+  entrywise explain ale.yaml --note sweet --measured final_gravity=1.020
+  entrywise explain ale.yaml --scores aroma=9,flavor=12
+)");
+    add_texts(*command, "--note", raw.notes, "TEXT", "What a judge wrote; may be given several times");
+    add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_texts(*command, "--measured", raw.measured, "KEY=VALUE", "Measured, in place of the recipe's values");
+    add_texts(*command, "--scores", raw.scores, "SECTION=POINTS",
+              "The judge's points, beside those to expect");
+    add_format(*command, raw);
+    add_look(*command, raw);
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
 void add_styles_commands(CLI::App& app, RawOptions& raw) {
     CLI::App* const styles =
         add_command(app, "styles", "List styles, show one, or validate style files",
@@ -150,6 +183,7 @@ class Understanding {
         app_.set_help_flag("-h,--help", "Tell how to call it, and end");
         app_.add_flag("--version", version_, "Tell the version of program and styles, and end");
         add_check(app_, raw_);
+        add_explain(app_, raw_);
         add_estimate(app_, raw_);
         add_styles_commands(app_, raw_);
     }
@@ -265,6 +299,8 @@ void Understanding::choose_command(CLI::App& command) {
         call_.command = name == "list"   ? Command::styles_list
                         : name == "show" ? Command::styles_show
                                          : Command::styles_validate;
+    } else if (name == "explain") {
+        call_.command = Command::explain;
     } else if (name == "estimate" || name == "check") {
         call_.command = name == "check" ? Command::check : Command::estimate;
     } else {
@@ -291,6 +327,17 @@ void Understanding::check_options() {
     call_.style = raw_.style;
     call_.styles_folder = raw_.styles_folder;
     call_.ingredients_folder = raw_.ingredients_folder;
+    call_.notes = raw_.notes;
+    call_.measured = raw_.measured;
+    call_.scores = raw_.scores;
+    if (call_.command == Command::explain && call_.notes.empty() && call_.scores.empty()) {
+        fault("no note", "--note with what a judge wrote, such as --note \"thin\"", {}, see_help(*chosen()));
+    }
+    for (const std::string& note : call_.notes) {
+        if (trimmed(note).empty()) {
+            fault("an empty note", "--note with what a judge wrote", {}, see_help(*chosen()));
+        }
+    }
     call_.output = raw_.output;
     call_.ascii = raw_.ascii;
     call_.format = one_of("--format", raw_.format, {"text", "json"}) == "json" ? Format::json : Format::text;

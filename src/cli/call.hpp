@@ -10,7 +10,7 @@
 
 namespace entrywise {
 
-enum class Command { estimate, check, styles_list, styles_show, styles_validate };
+enum class Command { estimate, check, explain, styles_list, styles_show, styles_validate };
 enum class Format { text, json };
 enum class ColorChoice { automatic, always, never };
 
@@ -24,6 +24,9 @@ struct Call {
     Format format = Format::text;
     std::string output = "-";
     std::optional<double> fail_at;
+    std::vector<std::string> notes;     ///< of `explain`: as judges wrote them
+    std::vector<std::string> measured;  ///< `key=value`, one or several a text
+    std::vector<std::string> scores;    ///< `section=points`, one or several a text
     ColorChoice color = ColorChoice::automatic;
     bool ascii = false;
     std::optional<std::size_t> width;

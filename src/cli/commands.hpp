@@ -12,6 +12,9 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
+/// `explain`: a judge's notes, and points where given, traced to each recipe.
+ExitStatus explain_command(const Call& call);
+
 /// `styles list`, `styles show` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "reading/fields.hpp"
+#include "reading/measured_reader.hpp"
 #include "reading/recipe_ingredients.hpp"
 #include "reading/style_name.hpp"
 
@@ -206,21 +207,6 @@ Keeping read_keeping(Fields& parent) {
     return keeping;
 }
 
-Measured read_measured(Fields& parent) {
-    Measured measured;
-    if (const Node* node = parent.find("measured")) {
-        Fields fields(*node, "what was measured", parent.faults());
-        measured.original_gravity = fields.optional<Uncertain<SpecificGravity>>("original_gravity");
-        measured.final_gravity = fields.optional<Uncertain<SpecificGravity>>("final_gravity");
-        measured.bitterness = fields.optional<Uncertain<Bitterness>>("bitterness");
-        measured.color = fields.optional<Uncertain<Color>>("color");
-        measured.alcohol = fields.optional<Uncertain<AlcoholByVolume>>("alcohol");
-        measured.carbonation = fields.optional<Uncertain<Carbonation>>("carbonation");
-        fields.refuse_others();
-    }
-    return measured;
-}
-
 void read_ingredients(Fields& fields, const KnownIngredients& known, Recipe& recipe) {
     FaultLog& faults = fields.faults();
     const Node* grist = fields.need("grist");
@@ -235,17 +221,6 @@ void read_ingredients(Fields& fields, const KnownIngredients& known, Recipe& rec
     recipe.extras = read_list(fields.find("extras"), "a list of extras", faults,
                               [&](const Node& item) { return read_extra(item, faults); });
     recipe.yeasts = read_yeasts(fields.find("yeast"), known, faults);
-}
-
-/// Whether the gravities measured are those of one beer: a beer is never denser than its wort.
-void check_gravities(Fields& fields, const Measured& measured) {
-    const bool both = measured.original_gravity && measured.final_gravity;
-    if (both && measured.final_gravity->middle > measured.original_gravity->middle) {
-        const Node* node = value_of(*fields.find("measured"), "final_gravity");
-        fields.faults().add(node->position, {.found = shown(*node),
-                                             .expected = "a final gravity not above the original gravity",
-                                             .remedy = "Check whether the two are exchanged."});
-    }
 }
 
 }  // namespace
@@ -271,8 +246,9 @@ Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known,
     read_fermentation(fields, recipe);
     recipe.conditioning = read_conditioning(fields);
     recipe.keeping = read_keeping(fields);
-    recipe.measured = read_measured(fields);
-    check_gravities(fields, recipe.measured);
+    if (const Node* measured = fields.find("measured")) {
+        recipe.measured = read_measured(*measured, faults);
+    }
     fields.refuse_others();
     if (!faults.empty()) {
         return faults.in_order();

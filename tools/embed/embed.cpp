@@ -20,6 +20,7 @@
 #include "reading/ingredient_reader.hpp"
 #include "reading/packed_document.hpp"
 #include "reading/perception_reader.hpp"
+#include "reading/remark_reader.hpp"
 #include "reading/style_reader.hpp"
 
 namespace {
@@ -89,6 +90,9 @@ std::vector<Fault> faults_in(const Node& document, const std::filesystem::path& 
     }
     if (kind.starts_with("entrywise/perception/")) {
         return read_perception(document, file).faults;
+    }
+    if (kind.starts_with("entrywise/remarks/")) {
+        return read_remarks(document, file).faults;
     }
     if (kind.starts_with("entrywise/style/")) {
         const StyleName name{file.parent_path().filename().string(), file.stem().string()};

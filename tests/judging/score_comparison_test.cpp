@@ -1,0 +1,59 @@
+#include "judging/score_comparison.hpp"
+
+#include <doctest/doctest.h>
+
+#include "tests/support/judging.hpp"
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+ScoreSheet usual_sheet() {
+    ScoreSheet sheet = fifty_points();
+    sheet.well_made = {38.0, 42.0};
+    return sheet;
+}
+
+ScoreComparison flavor_of(double given, const PointsAtRisk& at_risk) {
+    Sheet sheet;
+    sheet.at_risk[Section::flavor] = at_risk;
+    SectionScores scores;
+    scores[Section::flavor] = given;
+    const auto compared = compared_scores(scores, sheet, usual_sheet());
+    REQUIRE(compared.size() == 1);
+    return compared.front();
+}
+
+}  // namespace
+
+// Flavor of an excellent beer: 15 to 17 of 20; of a fair one 6 to 8. The bands of the scoring guide as shares
+// of the section: Beer Judge Certification Program, Beer Scoresheet.
+
+TEST_CASE("an excellent flavor is as expected of a beer with nothing at risk, a fair one is not") {
+    CHECK_FALSE(flavor_of(16.0, {}).parts.has_value());
+    CHECK(flavor_of(7.0, {}).parts == Direction::below);
+}
+
+TEST_CASE("points at risk lower what is expected and widen the span") {
+    const ScoreComparison safe = flavor_of(16.0, {});
+    const ScoreComparison risky = flavor_of(16.0, {.median = 6.0, .low = 2.0, .high = 10.0});
+    CHECK(risky.expected < safe.expected);
+    CHECK(risky.high - risky.low > safe.high - safe.low);
+}
+
+TEST_CASE("two judges within seven points of each other on the whole sheet are not told apart by a section") {
+    // The rule of the table: Beer Judge Certification Program, Judge Procedures Manual, 2010. Flavor carries
+    // 20 of 50.
+    const double share_of_seven = 7.0 * 20.0 / 50.0;
+    const ScoreComparison comparison = flavor_of(16.0, {});
+    CHECK_FALSE(flavor_of(comparison.expected - share_of_seven, {}).parts.has_value());
+    CHECK_FALSE(flavor_of(comparison.expected + share_of_seven, {}).parts.has_value());
+}
+
+TEST_CASE("the span stays on the sheet, and sections without points are left out") {
+    const ScoreComparison ruined = flavor_of(0.0, {.median = 20.0, .low = 18.0, .high = 20.0});
+    CHECK(ruined.low >= 0.0);
+    CHECK(ruined.expected >= 0.0);
+    CHECK(compared_scores({}, Sheet(), usual_sheet()).empty());
+}
