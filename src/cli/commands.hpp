@@ -12,9 +12,10 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
-/// `styles list`, `styles show` and `styles validate`.
+/// `styles list`, `styles show`, `styles compare` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);
+ExitStatus styles_compare_command(const Call& call);
 ExitStatus styles_validate_command(const Call& call);
 
 }  // namespace entrywise
