@@ -387,9 +387,9 @@ std::string customary_line(const Style& described, const TextStyle& style) {
 
 std::string bands_line(const ScoreSheet& sheet, const TextStyle& style) {
     Words bands;
-    for (auto band = sheet.bands.rbegin(); band != sheet.bands.rend(); ++band) {
+    for (const ScoreBand& band : sheet.bands) {
         bands.push_back(
-            fmt::format("{} {}{}{}", band->name, shortest(band->low), dash(style), shortest(band->high)));
+            fmt::format("{} {}{}{}", band.name, shortest(band.low), dash(style), shortest(band.high)));
     }
     return joined(bands, ", ");
 }

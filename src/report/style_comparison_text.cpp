@@ -129,42 +129,67 @@ std::string shared_words(const StyleComparison& comparison, Number number, const
     return is_empty ? "none" : range_text(shared, words_for(number).decimals, style);
 }
 
-std::string numbers_text(const StyleComparison& comparison, const Names& names, const TextStyle& style) {
-    const std::size_t columns = (style.width - indent - title_columns - steps_columns - 1) / 3;
+/// The columns of the table of numbers; on a narrow page the share of all has no room.
+struct NumberColumns {
+    std::size_t side = 0;
+    bool has_share = true;
+};
+
+NumberColumns number_columns(const TextStyle& style) {
+    constexpr std::size_t ranges = 3;
+    const std::size_t all = style.width - indent - title_columns;
+    const std::size_t beside_share = (all - steps_columns - 1) / ranges;
+    return beside_share > span_columns ? NumberColumns{beside_share, true}
+                                       : NumberColumns{all / ranges, false};
+}
+
+std::string numbers_head(const Names& names, const NumberColumns& columns, const TextStyle& style) {
     const auto code = [&](const std::string& name) {
-        const std::string text = cut_end(shown(name, style), columns - 1, style);
         constexpr std::size_t over_the_dash = 3;
-        return at_left(std::string(character_count(text) < span_columns / 2 ? over_the_dash : 0, ' ') + text,
-                       columns);
+        const std::string text = cut_end(shown(name, style), columns.side - 1, style);
+        const std::size_t before = character_count(text) < span_columns / 2 ? over_the_dash : 0;
+        return at_left(std::string(before, ' ') + text, columns.side);
     };
+    const std::string line = at_left("Numbers", indent + title_columns) + code(names.first) +
+                             code(names.second) + at_left("  in both", columns.side) +
+                             (columns.has_share ? at_right("of all", steps_columns) : "");
+    return bold(without_blanks_at_end(line), style) + '\n';
+}
+
+/// What both accept of all that either does, in percent; empty where one of the two has no range.
+std::string share_of_all(const StyleComparison& comparison, Number number) {
+    const auto contrast = std::find_if(comparison.contrasts.begin(), comparison.contrasts.end(),
+                                       [&](const Contrast& each) { return each.trait == Trait(number); });
+    return contrast == comparison.contrasts.end() ? std::string()
+                                                  : fixed(100.0 * contrast->overlap, 0) + " %";
+}
+
+std::string number_line(const StyleComparison& comparison, Number number, const NumberColumns& columns,
+                        const TextStyle& style) {
+    const NumberWords words = words_for(number);
+    const auto cell = [&](const Style& described) {
+        const auto range = range_of(described.ranges, number);
+        return at_left(range ? range_text(*range, words.decimals, style) : " not given", columns.side);
+    };
+    const std::string name =
+        words.unit.empty() ? std::string(words.name) : fmt::format("{}, {}", words.name, words.unit);
+    const std::string shared = shared_words(comparison, number, style);
+    return without_blanks_at_end(
+               std::string(indent, ' ') + at_left(name, title_columns) + cell(comparison.first) +
+               cell(comparison.second) + at_left(shared == "none" ? "    none" : shared, columns.side) +
+               (columns.has_share ? at_right(share_of_all(comparison, number), steps_columns) : "")) +
+           '\n';
+}
+
+std::string numbers_text(const StyleComparison& comparison, const Names& names, const TextStyle& style) {
+    const NumberColumns columns = number_columns(style);
     std::string lines;
     for (const Number number : guide_numbers()) {
-        const NumberWords words = words_for(number);
-        const auto first = range_of(comparison.first.ranges, number);
-        const auto second = range_of(comparison.second.ranges, number);
-        if (!first && !second) {
-            continue;
+        if (range_of(comparison.first.ranges, number) || range_of(comparison.second.ranges, number)) {
+            lines += number_line(comparison, number, columns, style);
         }
-        const auto cell = [&](const std::optional<PlainRange>& range) {
-            return at_left(range ? range_text(*range, words.decimals, style) : " not given", columns);
-        };
-        const std::string name =
-            words.unit.empty() ? std::string(words.name) : fmt::format("{}, {}", words.name, words.unit);
-        const std::string shared = shared_words(comparison, number, style);
-        const auto contrast = std::find_if(comparison.contrasts.begin(), comparison.contrasts.end(),
-                                           [&](const Contrast& each) { return each.trait == Trait(number); });
-        const std::string part = contrast == comparison.contrasts.end()
-                                     ? std::string()
-                                     : at_right(fixed(100.0 * contrast->overlap, 0) + " %", steps_columns);
-        lines += without_blanks_at_end(std::string(indent, ' ') + at_left(name, title_columns) + cell(first) +
-                                       cell(second) +
-                                       at_left(shared == "none" ? "    none" : shared, columns) + part) +
-                 '\n';
     }
-    const std::string head = at_left("Numbers", indent + title_columns) + code(names.first) +
-                             code(names.second) + at_left("  in both", columns) +
-                             at_right("of all", steps_columns);
-    return lines.empty() ? lines : '\n' + bold(head, style) + '\n' + lines;
+    return lines.empty() ? lines : '\n' + numbers_head(names, columns, style) + lines;
 }
 
 bool differs(const StyleComparison& comparison, const Contrast& contrast) {

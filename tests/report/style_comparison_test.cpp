@@ -27,6 +27,12 @@ TEST_CASE("two styles stand side by side within the page") {
     }
 }
 
+TEST_CASE("numbers stand apart on a narrow page as well") {
+    const std::string text = text_of(guide_style("21A"), guide_style("18B"), {60, false, true});
+    CHECK(has(text, "1.056-1.070 "));
+    CHECK(has(text, " 1.045-1.060 "));
+}
+
 TEST_CASE("ranges, what of them both accept, and customs are told") {
     // Beer Judge Certification Program, Beer Style Guidelines, 2021: 40 to 70 IBU and 30 to 50 IBU.
     const std::string text = text_of(guide_style("21A"), guide_style("18B"), {80, false, true});
