@@ -38,11 +38,14 @@ double middle_level(const Finding& finding, const Recipe& recipe, const Percepti
                      : in(beer.color.total.median(), srm);
 }
 
-/// The end of a range that a finding has passed; its level where the range is open there.
+/// A little inside the end of a range that a finding has passed, so that what is weighed in whole grams keeps
+/// within; its level where the range is open there.
 template <class Quantity>
 double end_passed(const Finding& finding, const std::optional<Range<Quantity>>& range, Quantity unit) {
-    const auto end = finding.direction == Direction::above ? range->high : range->low;
-    return end ? in(*end, unit) : finding.level;
+    constexpr double well_inside = 0.02;
+    const bool above = finding.direction == Direction::above;
+    const auto end = above ? range->high : range->low;
+    return end ? (above ? 1.0 - well_inside : 1.0 + well_inside) * in(*end, unit) : finding.level;
 }
 
 /// The least change to a level that ends where the style accepts: a little inside the border.
@@ -82,6 +85,10 @@ std::optional<double> setting_for(const Finding& finding, const Lever& lever, do
     return 0.5 * (low + high);
 }
 
+double steps_outside(const Finding& finding) {
+    return std::max(finding.level - finding.accepted_high, finding.accepted_low - finding.level);
+}
+
 std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
     const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
     return finding.direction == Direction::above ? phrase.lower : phrase.raise;
@@ -93,13 +100,12 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
                                         const Style& style, const Perception& perception,
                                         const PhraseBook& phrases) {
     // The middle of the inputs is not quite the median of what comes out; the difference is carried over, as
-    // far as it does not take the level out again. Not so for a number far outside: inside the range the two
-    // lie close.
+    // far as it does not take the level out again. Not so for what is far outside: inside the two lie close.
     const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
-    const double offset =
-        finding.told_by_number
-            ? 0.0
-            : std::clamp(middle_level(finding, recipe, perception) - median, -inside, inside);
+    const bool far_outside = finding.told_by_number || steps_outside(finding) > 1.0;
+    const double offset = far_outside ? 0.0
+                                      : std::clamp(middle_level(finding, recipe, perception) - median,
+                                                   -0.5 * inside, 0.5 * inside);
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;

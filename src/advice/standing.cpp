@@ -14,11 +14,11 @@ namespace {
 
 constexpr double middling_color = 15.0;
 
-Finding finding_of(const Deviation& deviation, Direction direction) {
+Finding finding_of(const Deviation& deviation, Direction direction, const Tasting& tasting) {
     return {.section = deviation.section,
-            .attribute = deviation.attribute,
+            .attribute = word_of(deviation),
             .direction = direction,
-            .level = deviation.level,
+            .level = level_of(deviation, tasting.beer, tasting.profile),
             .accepted_low = deviation.accepted_low,
             .accepted_high = deviation.accepted_high,
             .assumed = deviation.assumed,
@@ -55,10 +55,10 @@ std::vector<RemarkTarget> tellers_of(const RemarkTarget& target) {
     return tellers;
 }
 
-Standing by_deviation(const HeardRemark& remark, const Deviation& deviation) {
+Standing by_deviation(const HeardRemark& remark, const Deviation& deviation, const Tasting& tasting) {
     Standing standing;
     standing.remark = remark;
-    standing.finding = finding_of(deviation, remark.direction);
+    standing.finding = finding_of(deviation, remark.direction, tasting);
     standing.by_style = true;
     for (const double steps : deviation.steps) {
         standing.on_that_side.push_back(lies_on(steps, remark.direction));
@@ -112,10 +112,10 @@ Standing standing_on(const HeardRemark& remark, const Tasting& tasting, const st
         for (const RemarkTarget& target : tellers_of(remark.target)) {
             const auto found =
                 std::find_if(deviations.begin(), deviations.end(), [&](const Deviation& deviation) {
-                    return deviation.section == target.section && deviation.attribute == target.attribute;
+                    return deviation.section == target.section && word_of(deviation) == target.attribute;
                 });
             if (found != deviations.end()) {
-                return by_deviation(remark, *found);
+                return by_deviation(remark, *found, tasting);
             }
         }
     }

@@ -40,6 +40,7 @@ class HelpLayout : public CLI::Formatter {
 /// conversions take `nan`, hexadecimal numbers and the like.
 struct RawOptions {
     std::string style;
+    std::string guide;
     std::string styles_folder;
     std::string ingredients_folder;
     std::string format = "text";
@@ -51,6 +52,7 @@ struct RawOptions {
     std::vector<std::string> measured;
     std::vector<std::string> scores;
     bool ascii = false;
+    bool card = false;
 };
 
 CLI::Option* add_text(CLI::App& command, const std::string& name, std::string& value, const std::string& type,
@@ -147,23 +149,47 @@ Examples:
 
 void add_styles_commands(CLI::App& app, RawOptions& raw) {
     CLI::App* const styles =
-        add_command(app, "styles", "List styles, show one, or validate style files",
-                    R"(Usage: entrywise styles list | show CODE... | validate FILE... [OPTIONS]
+        add_command(app, "styles", "List, show and compare styles, or validate files",
+                    R"(Usage: entrywise styles list | show | compare | validate ... [OPTIONS]
 
 Examples:
   entrywise styles list
   entrywise styles show 21A
 )");
     styles->require_subcommand(0, 1);
-    CLI::App* const list = add_command(*styles, "list", "Every known style, a line each",
-                                       "Usage: entrywise styles list [OPTIONS]\n");
-    CLI::App* const show =
-        add_command(*styles, "show", "What a style asks for",
-                    "Usage: entrywise styles show CODE... [OPTIONS]\n\nExample:\n  entrywise "
-                    "styles show 21A\n");
+    CLI::App* const list = add_command(*styles, "list", "Every known style, or those that hold a word",
+                                       R"(Usage: entrywise styles list [WORD...] [OPTIONS]
+
+Examples:
+  entrywise styles list --guide ba-2025
+  entrywise styles list smoked porter
+)");
+    CLI::App* const show = add_command(*styles, "show", "What a style asks for",
+                                       R"(Usage: entrywise styles show CODE... [OPTIONS]
+
+Examples:
+  entrywise styles show 21A
+  entrywise styles show 21A --card
+)");
+    CLI::App* const compare =
+        add_command(*styles, "compare", "Two styles side by side, and what separates them",
+                    R"(Usage: entrywise styles compare CODE CODE [OPTIONS]
+
+Examples:
+  entrywise styles compare 21A 18B
+  entrywise styles compare bjcp-2021/21A ba-2025/03-08
+)");
     CLI::App* const validate = add_command(*styles, "validate", "Whether style files are sound",
-                                           "Usage: entrywise styles validate FILE... [OPTIONS]\n");
-    for (CLI::App* const command : {list, show}) {
+                                           R"(Usage: entrywise styles validate FILE|DIR... [OPTIONS]
+
+Examples:
+  entrywise styles validate mystyles/club/H1.yaml
+  entrywise styles validate mystyles
+)");
+    add_text(*list, "--guide", raw.guide, "GUIDE", "The styles of one guide alone");
+    show->add_flag("--card", raw.card, "One page to hold at the table, in the order of judging");
+    for (CLI::App* const command : {list, show, compare}) {
+        add_format(*command, raw);
         add_look(*command, raw);
         add_styles(*command, raw);
     }
@@ -296,9 +322,10 @@ void Understanding::choose_command(CLI::App& command) {
     const std::string& name = command.get_name();
     const bool of_styles = command.get_parent() != nullptr && command.get_parent()->get_name() == "styles";
     if (of_styles) {
-        call_.command = name == "list"   ? Command::styles_list
-                        : name == "show" ? Command::styles_show
-                                         : Command::styles_validate;
+        call_.command = name == "list"      ? Command::styles_list
+                        : name == "show"    ? Command::styles_show
+                        : name == "compare" ? Command::styles_compare
+                                            : Command::styles_validate;
     } else if (name == "explain") {
         call_.command = Command::explain;
     } else if (name == "estimate" || name == "check") {
@@ -312,11 +339,16 @@ void Understanding::choose_command(CLI::App& command) {
 }
 
 void Understanding::check_words(const CLI::App& command) {
+    const std::size_t count = call_.words.size();
     if (call_.command == Command::styles_list) {
-        if (!call_.words.empty()) {
-            fault(call_.words.front(), "no more words", {}, see_help(command));
+        return;
+    }
+    if (call_.command == Command::styles_compare) {
+        if (count != 2) {
+            fault(count == 1 ? "1 style" : std::to_string(count) + " styles", "the codes of two styles", {},
+                  see_help(command));
         }
-    } else if (call_.words.empty()) {
+    } else if (count == 0) {
         const bool shows_styles = call_.command == Command::styles_show;
         fault(shows_styles ? "no style" : "no file", shows_styles ? "a style's code" : "one file or more", {},
               see_help(command));
@@ -325,6 +357,8 @@ void Understanding::check_words(const CLI::App& command) {
 
 void Understanding::check_options() {
     call_.style = raw_.style;
+    call_.guide = raw_.guide;
+    call_.card = raw_.card;
     call_.styles_folder = raw_.styles_folder;
     call_.ingredients_folder = raw_.ingredients_folder;
     call_.notes = raw_.notes;

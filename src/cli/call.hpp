@@ -10,15 +10,17 @@
 
 namespace entrywise {
 
-enum class Command { estimate, check, explain, styles_list, styles_show, styles_validate };
+enum class Command { estimate, check, explain, styles_list, styles_show, styles_compare, styles_validate };
 enum class Format { text, json };
 enum class ColorChoice { automatic, always, never };
 
 /// What the user asks for, with every option checked.
 struct Call {
     Command command = Command::check;
-    std::vector<std::string> words;  ///< recipes, style codes or style files
+    std::vector<std::string> words;  ///< recipes, style codes, style files, or what is searched for
     std::string style;               ///< code, empty to take what each recipe declares
+    std::string guide;               ///< the one guide that is asked for, empty for all
+    bool card = false;               ///< a style as a judge holds it at the table
     std::string styles_folder;
     std::string ingredients_folder;
     Format format = Format::text;

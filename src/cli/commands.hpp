@@ -15,9 +15,10 @@ ExitStatus check_command(const Call& call);
 /// `explain`: a judge's notes, and points where given, traced to each recipe.
 ExitStatus explain_command(const Call& call);
 
-/// `styles list`, `styles show` and `styles validate`.
+/// `styles list`, `styles show`, `styles compare` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);
+ExitStatus styles_compare_command(const Call& call);
 ExitStatus styles_validate_command(const Call& call);
 
 }  // namespace entrywise

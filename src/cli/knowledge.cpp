@@ -1,6 +1,8 @@
 #include "cli/knowledge.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 #include "reading/library_folders.hpp"
 #include "reading/perception_reader.hpp"
@@ -48,24 +50,35 @@ Outcome<Knowledge> knowledge_for(const Call& call) {
         {*std::move(score_sheet.value), *std::move(perception.value), *std::move(phrases.value)}};
 }
 
-Outcome<std::vector<Style>> all_styles(const Library& library) {
+Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide) {
     std::vector<Style> styles;
+    std::vector<Fault> faults;
+    for (const StyleName& name : library.style_names(guide)) {
+        Outcome<Style> style = library.style(name);
+        if (style) {
+            styles.push_back(*std::move(style.value));
+        }
+        faults.insert(faults.end(), style.faults.begin(), style.faults.end());
+    }
+    return faults.empty() ? Outcome<std::vector<Style>>(std::move(styles))
+                          : Outcome<std::vector<Style>>(std::move(faults));
+}
+
+Outcome<std::vector<Style>> all_styles(const Library& library) {
+    std::vector<Style> all;
     std::vector<Fault> faults;
     std::vector<std::string> guides = library.guides();
     std::stable_partition(guides.begin(), guides.end(),
                           [](const std::string& guide) { return guide == default_guide; });
     for (const std::string& guide : guides) {
-        for (const StyleName& name : library.style_names(guide)) {
-            const Outcome<Style> style = library.style(name);
-            if (style) {
-                styles.push_back(*style);
-            } else {
-                faults.insert(faults.end(), style.faults.begin(), style.faults.end());
-            }
+        Outcome<std::vector<Style>> styles = styles_of(library, guide);
+        if (styles) {
+            std::move(styles.value->begin(), styles.value->end(), std::back_inserter(all));
         }
+        faults.insert(faults.end(), styles.faults.begin(), styles.faults.end());
     }
-    return faults.empty() ? Outcome<std::vector<Style>>(std::move(styles))
-                          : Outcome<std::vector<Style>>(faults);
+    return faults.empty() ? Outcome<std::vector<Style>>(std::move(all))
+                          : Outcome<std::vector<Style>>(std::move(faults));
 }
 
 Outcome<Style> style_called(const Library& library, const std::string& name) {

@@ -21,6 +21,9 @@ Outcome<Knowledge> knowledge_for(const Call& call);
 /// Every style of every guide, those of the default guide first. A file that is wrong is a fault.
 Outcome<std::vector<Style>> all_styles(const Library& library);
 
+/// The styles of one guide, in the order of their codes.
+Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide);
+
 /// The style that a text of the call names, with the fault placed in the call.
 Outcome<Style> style_called(const Library& library, const std::string& name);
 

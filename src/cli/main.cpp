@@ -27,6 +27,8 @@ ExitStatus answer(const Call& call) {
             return styles_list_command(call);
         case Command::styles_show:
             return styles_show_command(call);
+        case Command::styles_compare:
+            return styles_compare_command(call);
         case Command::styles_validate:
             return styles_validate_command(call);
     }

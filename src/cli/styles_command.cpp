@@ -1,26 +1,34 @@
-#include <filesystem>
+#include <fmt/format.h>
 
+#include "base/nearest_word.hpp"
+#include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/each_input.hpp"
 #include "cli/knowledge.hpp"
 #include "cli/streams.hpp"
-#include "reading/document_file.hpp"
-#include "reading/style_reader.hpp"
+#include "cli/style_search.hpp"
+#include "report/style_card.hpp"
+#include "report/style_comparison_text.hpp"
+#include "report/style_json.hpp"
 #include "report/style_text.hpp"
 
 namespace entrywise {
 
 namespace {
 
-/// A style file is named after its code and stands in the folder of its guide.
-Outcome<Style> style_in_file(const std::string& path) {
-    const Outcome<Node> document = read_document_file(path);
-    if (!document) {
-        return document.faults;
+/// The styles of one guide, or of all.
+Outcome<std::vector<Style>> styles_wanted(const Library& library, const std::string& guide) {
+    if (guide.empty()) {
+        return all_styles(library);
     }
-    const std::filesystem::path file = std::filesystem::absolute(path);
-    const StyleName name{file.parent_path().filename().string(), file.stem().string()};
-    return read_style(*document, name, path);
+    if (library.style_names(guide).empty()) {
+        return Fault{.place = {"command line", {}},
+                     .found = fmt::format("the unknown guide '{}'", guide),
+                     .expected = fmt::format("one of {}", joined(library.guides(), ", ")),
+                     .nearest = nearest_word(guide, library.guides()),
+                     .remedy = {}};
+    }
+    return styles_of(library, guide);
 }
 
 }  // namespace
@@ -30,41 +38,68 @@ ExitStatus styles_list_command(const Call& call) {
     if (!library) {
         return report_faults(call, library.faults);
     }
-    const Outcome<std::vector<Style>> styles = all_styles(*library);
+    const Outcome<std::vector<Style>> styles = styles_wanted(*library, call.guide);
     if (!styles) {
         return report_faults(call, styles.faults);
     }
-    return deliver_or_tell(call, style_list_text(*styles, text_style_for(call)));
+    const Outcome<StylesFound> found = styles_found(*styles, call.words);
+    if (!found) {
+        return report_faults(call, found.faults);
+    }
+    if (found->words != call.words) {
+        tell(fmt::format("No style holds '{}'; listed is '{}'.\n", visible(joined(call.words, " ")),
+                         joined(found->words, " ")));
+    }
+    return deliver_or_tell(call, call.format == Format::json
+                                     ? json_text(style_list_json(found->styles))
+                                     : style_list_text(found->styles, text_style_for(call)));
 }
 
 ExitStatus styles_show_command(const Call& call) {
-    const Outcome<Library> library = open_library_for(call);
-    if (!library) {
-        return report_faults(call, library.faults);
+    const Outcome<Knowledge> knowledge = knowledge_for(call);
+    if (!knowledge) {
+        return report_faults(call, knowledge.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Style> style = style_called(*library, word);
+        const Outcome<Style> style = style_called(knowledge->library, word);
         if (!style) {
             return style.faults;
         }
-        return Report{style_text(*style, text_style_for(call)), {}, ExitStatus::done};
+        if (!call.card && call.format == Format::text) {
+            return Report{style_text(*style, text_style_for(call)), {}, ExitStatus::done};
+        }
+        const Outcome<std::vector<Style>> guide = styles_of(knowledge->library, style->guide);
+        if (!guide) {
+            return guide.faults;
+        }
+        const Surroundings surroundings = surroundings_of(*style, *guide);
+        return call.format == Format::json
+                   ? Report{{},
+                            style_json(*style, surroundings, knowledge->handbook.phrases),
+                            ExitStatus::done}
+                   : Report{style_card(*style, surroundings, knowledge->handbook, text_style_for(call)),
+                            {},
+                            ExitStatus::done};
     });
 }
 
-ExitStatus styles_validate_command(const Call& call) {
-    return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Style> style = style_in_file(word);
-        if (!style) {
-            return style.faults;
-        }
-        Report report;
-        report.text =
-            shown(word + ": sound, " + style->code + ' ' + style->name, text_style_for(call)) + '\n';
-        report.document["format"] = "entrywise/validation/1";
-        report.document["file"] = word;
-        report.document["sound"] = true;
-        return report;
-    });
+ExitStatus styles_compare_command(const Call& call) {
+    const Outcome<Knowledge> knowledge = knowledge_for(call);
+    if (!knowledge) {
+        return report_faults(call, knowledge.faults);
+    }
+    const Outcome<Style> first = style_called(knowledge->library, call.words.front());
+    const Outcome<Style> second = style_called(knowledge->library, call.words.back());
+    if (!first || !second) {
+        std::vector<Fault> faults = first.faults;
+        faults.insert(faults.end(), second.faults.begin(), second.faults.end());
+        return report_faults(call, faults);
+    }
+    const StyleComparison comparison = compared(*first, *second);
+    return deliver_or_tell(
+        call, call.format == Format::json
+                  ? json_text(style_comparison_json(comparison))
+                  : style_comparison_text(comparison, knowledge->handbook.phrases, text_style_for(call)));
 }
 
 }  // namespace entrywise

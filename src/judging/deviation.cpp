@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "judging/guide_habit.hpp"
+#include "judging/palate_step.hpp"
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -72,25 +73,17 @@ std::vector<bool> numbers_are_met(Attribute attribute, const Beer& beer, const S
     }
 }
 
-/// From memory of a style a palate tells about a quarter of the bitterness, and no less than 6 IBU, and one
-/// percent of alcohol (working values; side by side it does better: for alcohol Yu and Pickering, Ethanol
-/// difference thresholds in wine and the influence of mode of evaluation and wine style, American Journal of
-/// Enology and Viticulture 59, 2008).
-constexpr double least_bitterness_step = 6.0;
-constexpr double bitterness_step_share = 0.25;
-constexpr double alcohol_step = 1.0;
-
 /// How far outside the style's range a number is, in steps that a palate tells; all zero without a range.
-template <class Quantity, class Step>
+template <class Quantity>
 std::vector<double> number_steps(const Estimate<Quantity>& estimate,
-                                 const std::optional<Range<Quantity>>& range, Step step_at) {
+                                 const std::optional<Range<Quantity>>& range) {
     std::vector<double> steps(estimate.count(), 0.0);
     for (std::size_t draw = 0; range && draw < steps.size(); ++draw) {
         const Quantity& value = estimate[draw];
         if (range->high && value > *range->high) {
-            steps[draw] = (value - *range->high).value() / step_at(range->high->value());
+            steps[draw] = (value - *range->high) / palate_step(*range->high);
         } else if (range->low && value < *range->low) {
-            steps[draw] = (value - *range->low).value() / step_at(range->low->value());
+            steps[draw] = (value - *range->low) / palate_step(*range->low);
         }
     }
     return steps;
@@ -99,12 +92,10 @@ std::vector<double> number_steps(const Estimate<Quantity>& estimate,
 /// Steps outside by the number itself, for the attributes that one number decides; empty for the others.
 std::vector<double> steps_by_number(Attribute attribute, const Beer& beer, const StyleRanges& ranges) {
     if (attribute == Attribute::flavor_bitterness) {
-        return number_steps(beer.tasted_bitterness, ranges.bitterness, [](double limit) {
-            return std::max(least_bitterness_step, bitterness_step_share * limit);
-        });
+        return number_steps(beer.tasted_bitterness, ranges.bitterness);
     }
     if (attribute == Attribute::flavor_alcohol) {
-        return number_steps(beer.alcohol, ranges.alcohol, [](double) { return alcohol_step; });
+        return number_steps(beer.alcohol, ranges.alcohol);
     }
     return {};
 }
@@ -158,31 +149,20 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
     return deviation;
 }
 
-/// From memory of a style and without a second glass, an eye tells about a fifth of the color, and no less
-/// than 1 SRM; beyond 35 SRM all is black (working values; side by side it does far better: de Lange, Color,
-/// in Bamforth (ed.), Brewing Materials and Processes, 2016).
-constexpr double least_color_step = 1.0;
-constexpr double color_step_share = 0.2;
-constexpr double black_from = 35.0;
-
-double color_step(double limit) {
-    return std::max(least_color_step, color_step_share * limit);
-}
-
 Deviation color_deviation(const Estimate<Color>& color, const Range<Color>& range) {
-    const double low = std::min(range.low ? in(*range.low, srm) : 0.0, black_from);
-    const double high = range.high ? std::min(in(*range.high, srm), black_from) : black_from;
+    const Color low = std::min(range.low.value_or(0.0 * srm), black_from);
+    const Color high = std::min(range.high.value_or(black_from), black_from);
     Deviation deviation{.section = Section::appearance,
                         .attribute = {},
                         .name = "appearance.color",
                         .steps = {},
-                        .accepted_low = low,
-                        .accepted_high = range.high ? in(*range.high, srm) : high};
+                        .accepted_low = in(low, srm),
+                        .accepted_high = in(range.high.value_or(high), srm)};
     deviation.steps.reserve(color.count());
     for (const Color& value : color.draws()) {
-        const double seen = std::min(in(value, srm), black_from);
-        const double outside = steps_outside(seen, low, high);
-        deviation.steps.push_back(outside / color_step(outside > 0.0 ? high : low));
+        const Color seen = std::min(value, black_from);
+        const double outside = steps_outside(in(seen, srm), in(low, srm), in(high, srm));
+        deviation.steps.push_back(outside / in(palate_step(outside > 0.0 ? high : low), srm));
     }
     deviation.is_inside = !is_any(deviation.steps);
     return deviation;
@@ -210,6 +190,10 @@ std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, c
         deviations.push_back(color_deviation(beer.color.total, *style.ranges.color));
     }
     return deviations;
+}
+
+std::string word_of(const Deviation& deviation) {
+    return std::string(deviation.name.substr(deviation.name.find('.') + 1));
 }
 
 double level_of(const Deviation& deviation, const Beer& beer, const Profile& profile) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -30,6 +31,9 @@ struct Deviation {
 /// The deviation of every attribute that the style describes, and of color where it prints a range.
 std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
                                      const ScoreSheet& score_sheet);
+
+/// The word of what deviates within its section: `bitterness`, `color`.
+std::string word_of(const Deviation& deviation);
 
 /// The median level that the deviation is about, on the attribute's scale as the guide uses it (SRM for
 /// color).

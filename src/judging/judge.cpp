@@ -20,10 +20,6 @@ constexpr double fewest_points = 0.15;
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-std::string attribute_word(const Deviation& deviation) {
-    return deviation.attribute ? std::string(word_of(*deviation.attribute)) : "color";
-}
-
 void add_finding(const Deviation& deviation, Direction direction, const Tally& tally, const Beer& beer,
                  const Profile& profile, std::vector<Finding>& findings) {
     const double draws = static_cast<double>(deviation.steps.size());
@@ -31,7 +27,7 @@ void add_finding(const Deviation& deviation, Direction direction, const Tally& t
     const double points = tally.points / draws;
     if (noticed >= least_notice && points >= fewest_points) {
         findings.push_back({.section = deviation.section,
-                            .attribute = attribute_word(deviation),
+                            .attribute = word_of(deviation),
                             .direction = direction,
                             .noticed = noticed,
                             .points = points,

@@ -29,11 +29,16 @@ Json one_fault(const Fault& fault) {
 Json fault_json(const std::vector<Fault>& faults) {
     Json document;
     document["format"] = "entrywise/fault/1";
-    document["faults"] = Json::array();
-    for (const Fault& fault : faults) {
-        document["faults"].push_back(one_fault(fault));
-    }
+    document["faults"] = fault_list_json(faults);
     return document;
+}
+
+Json fault_list_json(const std::vector<Fault>& faults) {
+    Json list = Json::array();
+    for (const Fault& fault : faults) {
+        list.push_back(one_fault(fault));
+    }
+    return list;
 }
 
 }  // namespace entrywise

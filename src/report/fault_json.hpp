@@ -11,4 +11,7 @@ namespace entrywise {
 /// so is a nearest word where none is near.
 Json fault_json(const std::vector<Fault>& faults);
 
+/// The same as a list inside another document.
+Json fault_list_json(const std::vector<Fault>& faults);
+
 }  // namespace entrywise

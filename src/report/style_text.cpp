@@ -2,30 +2,19 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
 #include "base/text.hpp"
-#include "quantity/printed_precision.hpp"
 #include "report/beer_numbers.hpp"
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
 #include "report/sections.hpp"
+#include "report/trait_words.hpp"
 
 namespace entrywise {
 
 namespace {
-
-struct NumberWords {
-    Number number;
-    std::string_view name;
-    int decimals;
-};
-
-constexpr NumberWords number_words[] = {
-    {Number::original_gravity, "original gravity", specific_gravity_decimals},
-    {Number::final_gravity, "final gravity", specific_gravity_decimals},
-    {Number::alcohol, "alcohol, % vol", alcohol_decimals},
-    {Number::bitterness, "bitterness, IBU", bitterness_decimals},
-    {Number::color, "color, SRM", color_decimals},
-};
 
 std::string range_or_blank(const Style& described, Number number, int decimals, const TextStyle& style) {
     const auto range = range_of(described.ranges, number);
@@ -34,21 +23,20 @@ std::string range_or_blank(const Style& described, Number number, int decimals, 
 
 std::string numbers_text(const Style& described, const TextStyle& style) {
     std::string text = bold("Numbers", style) + '\n';
-    for (const NumberWords& words : number_words) {
-        const auto range = range_of(described.ranges, words.number);
-        text += at_left("  " + std::string(words.name), name_columns + 2 * gap_columns) +
+    for (const Number number : guide_numbers()) {
+        const NumberWords words = words_for(number);
+        const auto range = range_of(described.ranges, number);
+        const std::string name =
+            words.unit.empty() ? std::string(words.name) : fmt::format("{}, {}", words.name, words.unit);
+        text += at_left("  " + name, name_columns + 2 * gap_columns) +
                 (range ? without_blanks_at_end(range_text(*range, words.decimals, style)) : "  not given") +
                 '\n';
     }
     return text;
 }
 
-std::string accepted_words(Attribute attribute, const Expectation& expectation) {
-    const SensoryScale scale = scale_of(attribute);
-    const std::string_view low = word_for(scale, expectation.low);
-    const std::string_view high = word_for(scale, expectation.high);
-    const std::string words = low == high ? std::string(low) : fmt::format("{} to {}", low, high);
-    return expectation.assumed ? words + " (taken for granted)" : words;
+std::string told_words(Attribute attribute, const Expectation& expectation) {
+    return accepted_words(attribute, expectation) + (expectation.assumed ? " (taken for granted)" : "");
 }
 
 std::string section_text(const Style& described, Section section, const TextStyle& style) {
@@ -57,7 +45,7 @@ std::string section_text(const Style& described, Section section, const TextStyl
         const auto& expectation = described.expected[attribute];
         if (section_of(attribute) == section && expectation) {
             lines += at_left("  " + spoken(word_of(attribute)), name_columns + gap_columns) + "  " +
-                     accepted_words(attribute, *expectation) + '\n';
+                     told_words(attribute, *expectation) + '\n';
         }
     }
     std::string title(title_of(section));
@@ -84,15 +72,40 @@ std::string declared_text(const Style& described, const TextStyle& style) {
     return lines.empty() ? lines : '\n' + bold("Entry", style) + '\n' + lines;
 }
 
-std::string list_line(const Style& described, const TextStyle& style) {
-    constexpr std::size_t code_columns = 14;
-    const std::size_t numbers = 3 * (span_columns + 1);
-    const std::size_t most = style.width - code_columns - numbers;
-    const std::string code = cut_end(shown(described.code, style), code_columns - 1, style);
-    std::string line =
-        at_left(code, code_columns) + at_left(cut_end(shown(described.name, style), most - 1, style), most);
-    for (const Number number : {Number::alcohol, Number::bitterness, Number::color}) {
-        line += range_or_blank(described, number, alcohol_decimals, style) + ' ';
+constexpr std::array listed_numbers{Number::alcohol, Number::bitterness, Number::color};
+
+/// The columns of a list: what codes need, numbers as in other tables, and names what is left.
+struct ListColumns {
+    std::size_t code;
+    std::size_t name;
+};
+
+ListColumns list_columns(const std::vector<Style>& styles, const TextStyle& style) {
+    constexpr std::size_t longest_code = 18;
+    std::size_t code = 0;
+    for (const Style& described : styles) {
+        code = std::max(code, character_count(described.code));
+    }
+    code = std::min(code, longest_code) + gap_columns;
+    return {code, style.width - code - listed_numbers.size() * (span_columns + 1)};
+}
+
+std::string list_head(const std::string& guide, const ListColumns& columns, const TextStyle& style) {
+    const std::size_t most = columns.code + columns.name;
+    std::string line = at_left(cut_end(shown(guide, style), most - 1, style), most);
+    for (const Number number : listed_numbers) {
+        line += ' ' + at_left("   " + std::string(words_for(number).unit), span_columns);
+    }
+    return bold(without_blanks_at_end(line), style) + '\n' + rule(style);
+}
+
+std::string list_line(const Style& described, const ListColumns& columns, const TextStyle& style) {
+    const auto cell = [&](const std::string& text, std::size_t width) {
+        return at_left(cut_end(shown(text, style), width - 1, style), width);
+    };
+    std::string line = cell(described.code, columns.code) + cell(described.name, columns.name);
+    for (const Number number : listed_numbers) {
+        line += ' ' + range_or_blank(described, number, words_for(number).decimals, style);
     }
     return without_blanks_at_end(line) + '\n';
 }
@@ -100,15 +113,15 @@ std::string list_line(const Style& described, const TextStyle& style) {
 }  // namespace
 
 std::string style_list_text(const std::vector<Style>& styles, const TextStyle& style) {
+    const ListColumns columns = list_columns(styles, style);
     std::string text;
     std::string guide;
     for (const Style& described : styles) {
         if (described.guide != guide) {
-            text += (guide.empty() ? "" : "\n") +
-                    heading(described.guide, "alcohol in % vol, bitterness in IBU, color in SRM", "", style);
+            text += (guide.empty() ? "" : "\n") + list_head(described.guide, columns, style);
             guide = described.guide;
         }
-        text += list_line(described, style);
+        text += list_line(described, columns, style);
     }
     return text + fmt::format("{} {}\n", styles.size(), styles.size() == 1 ? "style" : "styles");
 }
