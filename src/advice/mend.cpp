@@ -249,7 +249,11 @@ class Mender {
                 return;
             }
             aim -= std::max(over, 0.1) + 0.05;
-            plan = search_.tightened(plan, aim, excluded, most);
+            const MendingPlan tighter = search_.tightened(plan, aim, excluded, most);
+            if (tighter.settings == plan.settings) {
+                break;
+            }
+            plan = tighter;
         }
         known_.push_back(levers_in(plan));
     }

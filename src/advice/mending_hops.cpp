@@ -58,7 +58,7 @@ MendingLever time_of(const Recipe& recipe, std::size_t index) {
     lever.highest = std::max(boil, now);
     lever.trials = {0.0, 10.0, 30.0, lever.highest};
     lever.rounded = [](double minutes) { return to_minutes(minutes); };
-    lever.disruption = [now](double minutes) { return disruption_of_setting(now, minutes, 60.0); };
+    lever.disruption = [now](double minutes) { return 0.1 + disruption_of_setting(now, minutes, 60.0); };
     lever.apply = [index](Attempt& attempt, double minutes) {
         attempt.recipe.hops[index].time = minutes * minute;
     };

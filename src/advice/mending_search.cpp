@@ -10,13 +10,14 @@ namespace entrywise {
 
 namespace {
 
-/// A point at risk beyond the aim counts as much as this disruption (working value): enough that no change is
-/// spared that helps.
-constexpr double price_of_a_point = 3.0;
+/// A point at risk beyond the aim counts as much as this disruption; where nothing is worth that and the aim
+/// is not reached, more (working values).
+constexpr double usual_price = 3.0;
+constexpr double highest_price = 30.0;
 
 /// What is at risk with bad luck counts a little too, so that the search sees a way where the middle does not
 /// move (working value).
-constexpr double price_of_bad_luck = 0.15;
+constexpr double price_of_bad_luck = 0.3;
 
 /// After the first lever only so many are tried again: the rest did not help by themselves.
 constexpr std::size_t promising = 14;
@@ -60,7 +61,7 @@ std::vector<Change> MendingSearch::told(const MendingPlan& plan) const {
     return changes;
 }
 
-void MendingSearch::work_out(MendingPlan& plan, double aim) const {
+void MendingSearch::work_out(MendingPlan& plan, const Aim& aim) const {
     plan.disruption = 0.0;
     plan.changes = 0;
     for (const auto& [lever, setting] : plan.settings) {
@@ -73,12 +74,12 @@ void MendingSearch::work_out(MendingPlan& plan, double aim) const {
         plan.risk = risk_(attempt_of(plan));
         ++evaluations_;
     }
-    plan.cost = plan.disruption + price_of_a_point * std::max(plan.risk.median - aim, 0.0) +
+    plan.cost = plan.disruption + aim.price * std::max(plan.risk.median - aim.points, 0.0) +
                 price_of_bad_luck * plan.risk.high;
 }
 
 MendingPlan MendingSearch::with(const MendingPlan& plan, std::size_t lever, double setting,
-                                double aim) const {
+                                const Aim& aim) const {
     MendingPlan more = plan;
     const auto place = std::find_if(more.settings.begin(), more.settings.end(),
                                     [lever](const auto& each) { return each.first > lever; });
@@ -97,7 +98,7 @@ bool MendingSearch::fits(const MendingPlan& plan, std::size_t lever, std::size_t
     return free && plan.changes + levers_[lever].counts_as <= most;
 }
 
-MendingPlan MendingSearch::best_with(const MendingPlan& plan, std::size_t lever, double aim) const {
+MendingPlan MendingSearch::best_with(const MendingPlan& plan, std::size_t lever, const Aim& aim) const {
     std::optional<MendingPlan> best;
     for (const double trial : levers_[lever].trials) {
         if (levers_[lever].tunable && trial == levers_[lever].now) {
@@ -118,7 +119,7 @@ void MendingSearch::look_at_all(double aim) {
     std::vector<FirstLook> looks;
     const MendingPlan none{{}, risk_at_start_, 0.0, 0, 0.0};
     for (std::size_t lever = 0; lever < levers_.size(); ++lever) {
-        looks.push_back({lever, best_with(none, lever, aim).cost});
+        looks.push_back({lever, best_with(none, lever, {aim, usual_price}).cost});
     }
     std::stable_sort(looks.begin(), looks.end(),
                      [](const FirstLook& one, const FirstLook& other) { return one.cost < other.cost; });
@@ -127,7 +128,7 @@ void MendingSearch::look_at_all(double aim) {
     }
 }
 
-MendingPlan MendingSearch::tuned(MendingPlan plan, double aim, std::size_t evaluations) const {
+MendingPlan MendingSearch::tuned(MendingPlan plan, const Aim& aim, std::size_t evaluations) const {
     std::vector<std::size_t> tunable;
     std::vector<double> point;
     for (std::size_t index = 0; index < plan.settings.size(); ++index) {
@@ -174,41 +175,56 @@ MendingPlan MendingSearch::tuned(MendingPlan plan, double aim, std::size_t evalu
     return best;
 }
 
-MendingPlan MendingSearch::grown(MendingPlan plan, double aim, const std::set<std::size_t>& excluded,
-                                 std::size_t most) const {
-    while (plan.changes < most && plan.risk.median > aim) {
-        std::optional<MendingPlan> best;
-        std::size_t tried = 0;
-        for (const std::size_t lever : by_promise_) {
-            if (excluded.contains(lever) || !fits(plan, lever, most)) {
-                continue;
-            }
-            if (tried++ == promising) {
-                break;
-            }
-            MendingPlan more = best_with(plan, lever, aim);
-            if (!best || more.cost < best->cost) {
-                best = std::move(more);
-            }
+std::optional<MendingPlan> MendingSearch::one_more(const MendingPlan& plan, const Aim& aim,
+                                                   const std::set<std::size_t>& excluded,
+                                                   std::size_t most) const {
+    std::optional<MendingPlan> best;
+    std::size_t tried = 0;
+    for (const std::size_t lever : by_promise_) {
+        if (excluded.contains(lever) || !fits(plan, lever, most)) {
+            continue;
         }
-        if (!best || best->cost > plan.cost - least_gain) {
+        if (tried++ == promising) {
             break;
         }
-        plan = tuned(*best, aim, 10 + 8 * best->settings.size());
+        MendingPlan more = best_with(plan, lever, aim);
+        if (!best || more.cost < best->cost) {
+            best = std::move(more);
+        }
     }
+    return best;
+}
+
+MendingPlan MendingSearch::grown(MendingPlan plan, const Aim& usual_aim,
+                                 const std::set<std::size_t>& excluded, std::size_t most) const {
+    Aim aim = usual_aim;
+    while (plan.changes < most && plan.risk.median > aim.points) {
+        const auto best = one_more(plan, aim, excluded, most);
+        const double gain = best ? plan.cost - best->cost : 0.0;
+        if (gain > least_gain) {
+            plan = tuned(*best, aim, 10 + 8 * best->settings.size());
+        } else if (best && aim.price < highest_price) {
+            aim.price = highest_price;
+            work_out(plan, aim);
+        } else {
+            break;
+        }
+    }
+    work_out(plan, usual_aim);
     return plan;
 }
 
 /// Without the levers that the others have made needless.
-MendingPlan MendingSearch::pruned(MendingPlan plan, double aim) const {
+MendingPlan MendingSearch::pruned(MendingPlan plan, const Aim& aim) const {
     for (std::size_t index = 0; plan.settings.size() > 1 && index < plan.settings.size();) {
         MendingPlan fewer = plan;
         fewer.settings.erase(fewer.settings.begin() + static_cast<std::ptrdiff_t>(index));
         work_out(fewer, aim);
-        if (fewer.risk.median > aim && fewer.cost < plan.cost + price_of_a_point) {
+        if (fewer.risk.median > aim.points && fewer.cost < plan.cost + aim.price) {
             fewer = tuned(fewer, aim, 10 + 8 * fewer.settings.size());
         }
-        if (fewer.cost <= plan.cost) {
+        const bool as_good = fewer.risk.median <= std::max(aim.points, plan.risk.median);
+        if (as_good && fewer.cost <= plan.cost) {
             plan = fewer;
             index = 0;
         } else {
@@ -218,19 +234,41 @@ MendingPlan MendingSearch::pruned(MendingPlan plan, double aim) const {
     return plan;
 }
 
+/// With each setting nearer to where it is now, where that costs less: a local search stays on its side of a
+/// hill, and an amount of nothing is at the foot of one.
+MendingPlan MendingSearch::eased(MendingPlan plan, const Aim& aim) const {
+    for (std::size_t index = 0; index < plan.settings.size(); ++index) {
+        const auto [lever, setting] = plan.settings[index];
+        for (const double way_back : {0.2, 0.4, 0.6, 0.8}) {
+            if (!levers_[lever].tunable) {
+                break;
+            }
+            MendingPlan nearer = plan;
+            nearer.settings[index].second = setting + way_back * (levers_[lever].now - setting);
+            work_out(nearer, aim);
+            if (nearer.cost < plan.cost) {
+                plan = nearer;
+            }
+        }
+    }
+    return plan;
+}
+
 MendingPlan MendingSearch::plan_for(double aim, const std::set<std::size_t>& excluded, std::size_t most) {
     look_at_all(aim);
+    const Aim usual{aim, usual_price};
     MendingPlan none;
-    work_out(none, aim);
-    return pruned(grown(none, aim, excluded, most), aim);
+    work_out(none, usual);
+    return eased(pruned(grown(none, usual, excluded, most), usual), usual);
 }
 
 MendingPlan MendingSearch::tightened(const MendingPlan& plan, double aim,
                                      const std::set<std::size_t>& excluded, std::size_t most) {
     look_at_all(aim);
+    const Aim usual{aim, usual_price};
     MendingPlan again = plan;
-    work_out(again, aim);
-    return grown(tuned(again, aim, 10 + 8 * again.settings.size()), aim, excluded, most);
+    work_out(again, usual);
+    return grown(tuned(again, usual, 10 + 8 * again.settings.size()), usual, excluded, most);
 }
 
 MendingPlan MendingSearch::rounded(const MendingPlan& plan, bool with_rests) const {

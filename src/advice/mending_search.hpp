@@ -2,6 +2,7 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
@@ -54,19 +55,28 @@ class MendingSearch {
     std::size_t evaluations() const { return evaluations_; }
 
   private:
+    /// Points at risk to come down to, and the disruption that a point beyond them is worth.
+    struct Aim {
+        double points = 0.0;
+        double price = 0.0;
+    };
+
     struct FirstLook {
         std::size_t lever = 0;
         double cost = 0.0;
     };
 
-    void work_out(MendingPlan& plan, double aim) const;
-    MendingPlan with(const MendingPlan& plan, std::size_t lever, double setting, double aim) const;
+    void work_out(MendingPlan& plan, const Aim& aim) const;
+    MendingPlan with(const MendingPlan& plan, std::size_t lever, double setting, const Aim& aim) const;
     bool fits(const MendingPlan& plan, std::size_t lever, std::size_t most) const;
-    MendingPlan best_with(const MendingPlan& plan, std::size_t lever, double aim) const;
-    MendingPlan tuned(MendingPlan plan, double aim, std::size_t evaluations) const;
-    MendingPlan grown(MendingPlan plan, double aim, const std::set<std::size_t>& excluded,
+    MendingPlan best_with(const MendingPlan& plan, std::size_t lever, const Aim& aim) const;
+    MendingPlan tuned(MendingPlan plan, const Aim& aim, std::size_t evaluations) const;
+    MendingPlan grown(MendingPlan plan, const Aim& aim, const std::set<std::size_t>& excluded,
                       std::size_t most) const;
-    MendingPlan pruned(MendingPlan plan, double aim) const;
+    std::optional<MendingPlan> one_more(const MendingPlan& plan, const Aim& aim,
+                                        const std::set<std::size_t>& excluded, std::size_t most) const;
+    MendingPlan eased(MendingPlan plan, const Aim& aim) const;
+    MendingPlan pruned(MendingPlan plan, const Aim& aim) const;
     void look_at_all(double aim);
 
     const std::vector<MendingLever>& levers_;

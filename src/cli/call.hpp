@@ -10,7 +10,7 @@
 
 namespace entrywise {
 
-enum class Command { estimate, check, styles_list, styles_show, styles_validate };
+enum class Command { estimate, check, mend, styles_list, styles_show, styles_validate };
 enum class Format { text, json };
 enum class ColorChoice { automatic, always, never };
 
@@ -24,6 +24,10 @@ struct Call {
     Format format = Format::text;
     std::string output = "-";
     std::optional<double> fail_at;
+    bool brewed = false;           ///< mend what is brewed already
+    std::optional<double> target;  ///< points at risk to mend down to
+    std::string with_folder;       ///< recipes to blend with
+    std::string write;             ///< file for the mended recipe
     ColorChoice color = ColorChoice::automatic;
     bool ascii = false;
     std::optional<std::size_t> width;

@@ -12,6 +12,10 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
+/// `mend`: the smallest changes that bring each recipe into its style. With `--write`, a file with the mended
+/// recipe.
+ExitStatus mend_command(const Call& call);
+
 /// `styles list`, `styles show` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);
