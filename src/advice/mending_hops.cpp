@@ -52,7 +52,7 @@ MendingLever time_of(const Recipe& recipe, std::size_t index) {
     const double now = in(*addition.time, minute);
     const double boil = in(recipe.boil.time.value_or(1.0 * hour), minute);
     MendingLever lever;
-    lever.touches = {"hop time " + std::to_string(index)};
+    lever.touches = {"hop " + std::to_string(index)};
     lever.now = now;
     lever.lowest = 0.0;
     lever.highest = std::max(boil, now);
