@@ -160,6 +160,20 @@ std::vector<Caution> new_cautions(const Recipe& before, const Beer& beer_before,
     return cautions;
 }
 
+/// Casks are served by gravity and bear little gas, about 1 to 1.5 volumes (common practice); a recipe tells
+/// only that it is not bottled.
+std::vector<Caution> caution_of_cask(const Recipe& recipe, const Beer& before, const Beer& after) {
+    constexpr Carbonation of_cask = 1.8 * volume_of_co2;
+    constexpr Carbonation too_much_for_cask = 2.2 * volume_of_co2;
+    const bool maybe_cask = !recipe.conditioning.bottled.value_or(true);
+    if (!maybe_cask || before.carbonation.median() > of_cask ||
+        after.carbonation.median() < too_much_for_cask) {
+        return {};
+    }
+    return {
+        {"pressure", "A cask does not bear this much gas: serve it from a keg, or from bottles that do."}};
+}
+
 /// Everything that one mending goes by.
 class Mender {
   public:
@@ -291,6 +305,7 @@ class Mender {
         Tasting tasting = fine_.taste_of(proposal.attempt);
         proposal.sheet = verdict_on(tasting, mending_.style, handbook_).sheet;
         proposal.cautions = new_cautions(mending_.recipe, mending_.beer, tasting.recipe, tasting.beer);
+        append(proposal.cautions, caution_of_cask(mending_.recipe, mending_.beer, tasting.beer));
         if (mending_.stage == Stage::recipe) {
             proposal.no_longer_measured = drop_untrue_measurements(mending_.recipe, proposal.attempt.recipe);
         }

@@ -118,7 +118,7 @@ Examples:
 
 void add_mend(CLI::App& app, RawOptions& raw) {
     CLI::App* const command =
-        add_command(app, "mend", "The smallest changes that bring a recipe into its style",
+        add_command(app, "mend", "The least changes that bring a recipe into style",
                     R"(Usage: entrywise mend RECIPE... [OPTIONS]
 
 Examples:

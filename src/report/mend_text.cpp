@@ -21,9 +21,13 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t indent = 3;
-constexpr std::size_t setting_columns = 16;
 constexpr std::size_t before_columns = 10;
 constexpr std::size_t most_left_over = 3;
+
+/// The columns that a setting takes, before and after a change.
+std::size_t columns_of_setting(const TextStyle& style) {
+    return style.width < 76 ? 13 : 16;
+}
 
 std::string style_title(const Style& style) {
     return fmt::format("{} {}", style.variant_of.empty() ? style.code : style.variant_of, style.name);
@@ -55,6 +59,7 @@ std::string setting_text(const Change& change, const Change::Value& value, const
 }
 
 std::string changes_text(const std::vector<Change>& changes, const TextStyle& style) {
+    const std::size_t setting_columns = columns_of_setting(style);
     const std::size_t what_columns = style.width - indent - 2 * setting_columns;
     std::string text;
     for (const Change& change : changes) {
@@ -139,12 +144,14 @@ std::string proposal_title(const Proposal& proposal, const Mending& mending) {
 
 std::string proposal_text(const Proposal& proposal, std::size_t number, const Mending& mending,
                           const ScoreSheet& score_sheet, const TextStyle& style) {
+    const std::size_t setting_columns = columns_of_setting(style);
     const std::size_t title_columns = style.width - 2 * setting_columns;
-    std::string text =
-        bold(at_left(fmt::format("{}  {}", number, proposal_title(proposal, mending)), title_columns) +
-                 at_right("now", setting_columns) + at_right("then", setting_columns),
-             style) +
-        '\n';
+    const std::string title =
+        cut_end(fmt::format("{}  {}", number, proposal_title(proposal, mending)), title_columns, style);
+    std::string text = bold(at_left(title, title_columns) + at_right("now", setting_columns) +
+                                at_right("then", setting_columns),
+                            style) +
+                       '\n';
     text += changes_text(proposal.changes, style) + '\n';
     text += dim(compared_line("", "before", "after", "     style"), style);
     text += numbers_compared(mending.beer, proposal.beer, mending.style, style);
