@@ -344,7 +344,7 @@ Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook,
     Tasting tasting = taste(recipe, handbook.perception);
     mending.sheet = verdict_on(tasting, mending.style, handbook).sheet;
     mending.beer = std::move(tasting.beer);
-    if (rounded(mending.sheet.total.median, 1) <= wish.target) {
+    if (mending.is_in_already()) {
         return mending;
     }
     Mender mender(mending, handbook, means);

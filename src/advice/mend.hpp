@@ -7,6 +7,7 @@
 #include "advice/attempt.hpp"
 #include "advice/caution.hpp"
 #include "advice/change.hpp"
+#include "base/number.hpp"
 #include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
 #include "recipe/ingredients.hpp"
@@ -57,7 +58,8 @@ struct Mending {
                           ///< cannot be reached
     std::vector<Proposal> proposals;
 
-    bool is_in_already() const { return sheet.total.median <= wanted; }
+    /// As printed, with one decimal.
+    bool is_in_already() const { return rounded(sheet.total.median, 1) <= wanted; }
 };
 
 /// Looks for the smallest sets of at most four changes that bring the points at risk to the target. Each

@@ -211,7 +211,9 @@ std::string nothing_holds(const Mending& mending) {
 
 std::string change_in_a_sentence(const Change& change) {
     const std::string to = setting_text(change, change.to, "left out");
-    return fmt::format("{} {}{}", change.what, to == "left out" ? "" : "to ", to);
+    const double* from = std::get_if<double>(&change.from);
+    const bool plain = to == "left out" || (from != nullptr && *from == 0.0);
+    return fmt::format("{} {}{}", change.what, plain ? "" : "to ", to);
 }
 
 /// What matters most, to stand last, beside the prompt.
