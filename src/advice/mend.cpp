@@ -31,7 +31,7 @@ constexpr double margin = 0.15;
 
 /// After so many attempts no further way is looked for, or none at all (working values).
 constexpr std::size_t enough_evaluations = 350;
-constexpr std::size_t most_evaluations = 700;
+constexpr std::size_t most_evaluations = 500;
 
 /// A proposal that disturbs this much more than the least one is not worth showing (working value).
 constexpr double most_extra_disruption = 2.0;
@@ -199,7 +199,9 @@ class Mender {
             take({}, MendingSearch::most_changes);
         }
         excluded.clear();
-        while (mending_.proposals.size() < most_proposals &&
+        const bool hopeless = std::none_of(plans_.begin(), plans_.end(),
+                                           [this](const MendingPlan& plan) { return may_hold(plan); });
+        while (!hopeless && mending_.proposals.size() < most_proposals &&
                done() < (mending_.proposals.empty() ? most_evaluations : enough_evaluations)) {
             const auto lever = mainstay_of_latest();
             if (!lever || !excluded.insert(*lever).second) {
@@ -209,8 +211,16 @@ class Mender {
         }
     }
 
-    /// What did not hold for one target may hold for another.
-    void forget() { known_.clear(); }
+    /// What did not hold for one target may hold for another: the plans so far with no more than that needs.
+    void look_again() {
+        known_.clear();
+        const double aim = std::max(mending_.target - margin, 0.0);
+        for (const MendingPlan& plan : plans_) {
+            if (may_hold(plan)) {
+                propose(search_.relaxed(plan, aim), aim, {}, MendingSearch::most_changes);
+            }
+        }
+    }
 
   private:
     std::set<std::size_t> levers_for_new_ingredients() const {
@@ -228,9 +238,14 @@ class Mender {
         const MendingPlan plan = search_.plan_for(aim, excluded, most);
         if (!plan.settings.empty()) {
             plans_.push_back(plan);
-            propose(plan, aim, excluded, most);
+            if (may_hold(plan)) {
+                propose(plan, aim, excluded, most);
+            }
         }
     }
+
+    /// Whether few draws leave it open that the target is kept.
+    bool may_hold(const MendingPlan& plan) const { return plan.risk.median < mending_.target + margin; }
 
     /// The lever that the latest plan leans on most.
     std::optional<std::size_t> mainstay_of_latest() const {
@@ -323,6 +338,14 @@ class Mender {
     std::vector<std::vector<std::size_t>> known_;
 };
 
+/// What a declaration that is missing costs; nothing where none is.
+double points_of_missing(const Sheet& sheet) {
+    const auto found = std::find_if(sheet.findings.begin(), sheet.findings.end(), [](const Finding& finding) {
+        return finding.attribute == "declaration";
+    });
+    return found == sheet.findings.end() ? 0.0 : found->points;
+}
+
 double least_disruption(const std::vector<Proposal>& proposals) {
     const auto least = std::min_element(
         proposals.begin(), proposals.end(),
@@ -342,6 +365,8 @@ Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook,
     mending.wanted = wish.target;
     mending.target = wish.target;
     Tasting tasting = taste(recipe, handbook.perception);
+    mending.undeclared = points_of_missing(verdict_on(tasting, mending.style, handbook).sheet);
+    mending.style.must_declare.clear();
     mending.sheet = verdict_on(tasting, mending.style, handbook).sheet;
     mending.beer = std::move(tasting.beer);
     if (mending.is_in_already()) {
@@ -351,8 +376,7 @@ Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook,
     mender.look();
     if (mending.proposals.empty() && 0.5 * mending.sheet.total.median > wish.target) {
         mending.target = rounded(0.5 * mending.sheet.total.median, 1);
-        mender.forget();
-        mender.look();
+        mender.look_again();
     }
     std::stable_sort(mending.proposals.begin(), mending.proposals.end(),
                      [](const Proposal& one, const Proposal& other) {

@@ -52,8 +52,9 @@ struct Mending {
     std::optional<Style> base_style;
     Stage stage = Stage::recipe;
     Beer beer;
-    Sheet sheet;
-    double wanted = 0.0;  ///< the points at risk that were asked for
+    Sheet sheet;              ///< without what the entry form leaves out, which no change to the beer mends
+    double undeclared = 0.0;  ///< points that this costs besides
+    double wanted = 0.0;      ///< the points at risk that were asked for
     double target = 0.0;  ///< those that the proposals keep to: half of what is at risk where the wanted ones
                           ///< cannot be reached
     std::vector<Proposal> proposals;
@@ -64,7 +65,7 @@ struct Mending {
 
 /// Looks for the smallest sets of at most four changes that bring the points at risk to the target. Each
 /// proposal is rounded to what is weighed and set, then worked out and judged anew; one that does not hold is
-/// not there. A declaration that is missing is told by the sheet and is no change to the beer.
+/// not there.
 ///
 /// At stage `recipe`, what was measured and would be moved by the changes is dropped and estimated, as the
 /// next brew will not repeat it. At stage `brewed`, what was measured holds for the beer as it is.

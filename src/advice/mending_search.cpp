@@ -74,6 +74,10 @@ void MendingSearch::work_out(MendingPlan& plan, const Aim& aim) const {
         plan.risk = risk_(attempt_of(plan));
         ++evaluations_;
     }
+    put_price(plan, aim);
+}
+
+void MendingSearch::put_price(MendingPlan& plan, const Aim& aim) {
     plan.cost = plan.disruption + aim.price * std::max(plan.risk.median - aim.points, 0.0) +
                 price_of_bad_luck * plan.risk.high;
 }
@@ -175,42 +179,43 @@ MendingPlan MendingSearch::tuned(MendingPlan plan, const Aim& aim, std::size_t e
     return best;
 }
 
-std::optional<MendingPlan> MendingSearch::one_more(const MendingPlan& plan, const Aim& aim,
-                                                   const std::set<std::size_t>& excluded,
-                                                   std::size_t most) const {
-    std::optional<MendingPlan> best;
-    std::size_t tried = 0;
+std::vector<MendingPlan> MendingSearch::with_one_more(const MendingPlan& plan, const Aim& aim,
+                                                      const std::set<std::size_t>& excluded,
+                                                      std::size_t most) const {
+    std::vector<MendingPlan> plans;
     for (const std::size_t lever : by_promise_) {
-        if (excluded.contains(lever) || !fits(plan, lever, most)) {
-            continue;
-        }
-        if (tried++ == promising) {
+        if (plans.size() == promising) {
             break;
         }
-        MendingPlan more = best_with(plan, lever, aim);
-        if (!best || more.cost < best->cost) {
-            best = std::move(more);
+        if (!excluded.contains(lever) && fits(plan, lever, most)) {
+            plans.push_back(best_with(plan, lever, aim));
         }
     }
-    return best;
+    return plans;
 }
 
 MendingPlan MendingSearch::grown(MendingPlan plan, const Aim& usual_aim,
                                  const std::set<std::size_t>& excluded, std::size_t most) const {
+    const auto by_cost = [](const MendingPlan& one, const MendingPlan& other) {
+        return one.cost < other.cost;
+    };
     Aim aim = usual_aim;
     while (plan.changes < most && plan.risk.median > aim.points) {
-        const auto best = one_more(plan, aim, excluded, most);
-        const double gain = best ? plan.cost - best->cost : 0.0;
-        if (gain > least_gain) {
-            plan = tuned(*best, aim, 10 + 8 * best->settings.size());
-        } else if (best && aim.price < highest_price) {
+        std::vector<MendingPlan> plans = with_one_more(plan, aim, excluded, most);
+        auto best = std::min_element(plans.begin(), plans.end(), by_cost);
+        const bool worth_it = best != plans.end() && best->cost < plan.cost - least_gain;
+        if (!worth_it) {
             aim.price = highest_price;
-            work_out(plan, aim);
-        } else {
+            put_price(plan, aim);
+            std::for_each(plans.begin(), plans.end(), [&](MendingPlan& each) { put_price(each, aim); });
+            best = std::min_element(plans.begin(), plans.end(), by_cost);
+        }
+        if (best == plans.end() || best->cost >= plan.cost - least_gain) {
             break;
         }
+        plan = tuned(*best, aim, 10 + 8 * best->settings.size());
     }
-    work_out(plan, usual_aim);
+    put_price(plan, usual_aim);
     return plan;
 }
 
@@ -259,7 +264,15 @@ MendingPlan MendingSearch::plan_for(double aim, const std::set<std::size_t>& exc
     const Aim usual{aim, usual_price};
     MendingPlan none;
     work_out(none, usual);
-    return eased(pruned(grown(none, usual, excluded, most), usual), usual);
+    MendingPlan plan = grown(none, usual, excluded, most);
+    return plan.risk.median > aim ? plan : eased(pruned(std::move(plan), usual), usual);
+}
+
+MendingPlan MendingSearch::relaxed(const MendingPlan& plan, double aim) const {
+    const Aim usual{aim, usual_price};
+    MendingPlan again = plan;
+    put_price(again, usual);
+    return eased(pruned(again, usual), usual);
 }
 
 MendingPlan MendingSearch::tightened(const MendingPlan& plan, double aim,

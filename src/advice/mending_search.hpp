@@ -39,6 +39,9 @@ class MendingSearch {
     /// The best plan of so many changes without the excluded levers; its risk may lie above the aim.
     MendingPlan plan_for(double aim, const std::set<std::size_t>& excluded, std::size_t most = most_changes);
 
+    /// The plan with no more than another, higher aim needs.
+    MendingPlan relaxed(const MendingPlan& plan, double aim) const;
+
     /// The plan with its settings tuned for another aim, further levers taken where that is not enough.
     MendingPlan tightened(const MendingPlan& plan, double aim, const std::set<std::size_t>& excluded,
                           std::size_t most = most_changes);
@@ -67,14 +70,15 @@ class MendingSearch {
     };
 
     void work_out(MendingPlan& plan, const Aim& aim) const;
+    static void put_price(MendingPlan& plan, const Aim& aim);
     MendingPlan with(const MendingPlan& plan, std::size_t lever, double setting, const Aim& aim) const;
     bool fits(const MendingPlan& plan, std::size_t lever, std::size_t most) const;
     MendingPlan best_with(const MendingPlan& plan, std::size_t lever, const Aim& aim) const;
     MendingPlan tuned(MendingPlan plan, const Aim& aim, std::size_t evaluations) const;
     MendingPlan grown(MendingPlan plan, const Aim& aim, const std::set<std::size_t>& excluded,
                       std::size_t most) const;
-    std::optional<MendingPlan> one_more(const MendingPlan& plan, const Aim& aim,
-                                        const std::set<std::size_t>& excluded, std::size_t most) const;
+    std::vector<MendingPlan> with_one_more(const MendingPlan& plan, const Aim& aim,
+                                           const std::set<std::size_t>& excluded, std::size_t most) const;
     MendingPlan eased(MendingPlan plan, const Aim& aim) const;
     MendingPlan pruned(MendingPlan plan, const Aim& aim) const;
     void look_at_all(double aim);

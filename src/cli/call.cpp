@@ -117,9 +117,8 @@ Examples:
 }
 
 void add_mend(CLI::App& app, RawOptions& raw) {
-    CLI::App* const command =
-        add_command(app, "mend", "The least changes that bring a recipe into style",
-                    R"(Usage: entrywise mend RECIPE... [OPTIONS]
+    CLI::App* const command = add_command(app, "mend", "The least changes that bring a recipe into style",
+                                          R"(Usage: entrywise mend RECIPE... [OPTIONS]
 
 Examples:
   entrywise mend recipes/slack-tide.yaml

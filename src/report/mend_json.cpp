@@ -76,6 +76,7 @@ Json mend_json(const Mending& mending, const ScoreSheet& score_sheet) {
     document["wanted"] = json_number(mending.wanted, points_decimals);
     document["target"] = json_number(mending.target, points_decimals);
     document["in_already"] = mending.is_in_already();
+    document["undeclared"] = json_number(mending.undeclared, points_decimals);
     document["before"] = sheet_json(mending.sheet, score_sheet);
     document["beer_before"] = beer_json(mending.beer);
     return document;

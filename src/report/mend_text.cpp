@@ -169,11 +169,11 @@ std::string proposal_text(const Proposal& proposal, std::size_t number, const Me
     return text;
 }
 
-const Finding* missing_declaration(const Sheet& sheet) {
-    const auto found = std::find_if(sheet.findings.begin(), sheet.findings.end(), [](const Finding& finding) {
-        return finding.attribute == "declaration";
-    });
-    return found == sheet.findings.end() ? nullptr : &*found;
+std::string undeclared_text(const Mending& mending) {
+    return fmt::format(
+        "The entry form must say more than `declares` does: {} points besides, which no change to "
+        "the beer mends.",
+        points_text(mending.undeclared));
 }
 
 std::string opening_text(const Mending& mending, const ScoreSheet& score_sheet, const TextStyle& style) {
@@ -182,12 +182,6 @@ std::string opening_text(const Mending& mending, const ScoreSheet& score_sheet, 
         fmt::format("{} of {} points at risk as it stands ({}{}{}): {}.", points_text(total.median),
                     shortest(all_points_of(score_sheet)), points_text(total.low), dash(style),
                     points_text(total.high), left_over(mending.sheet));
-    if (const Finding* missing = missing_declaration(mending.sheet)) {
-        text += fmt::format(
-            " What the entry form must say and `declares` does not costs {} of them; no change "
-            "to the beer mends that.",
-            points_text(missing->points));
-    }
     if (!mending.proposals.empty() && mending.target != mending.wanted) {
         text += fmt::format(" No four changes bring that down to {}; these bring it at least to half, {}.",
                             shortest(mending.wanted), points_text(mending.target));
@@ -241,6 +235,9 @@ std::string summary_text(const Mending& mending, const ScoreSheet& score_sheet) 
 
 std::string mend_text(const Mending& mending, const ScoreSheet& score_sheet, const TextStyle& style) {
     std::string text = heading(mending.recipe.name, style_title(mending.style), mending.recipe.file, style);
+    if (mending.undeclared > 0.0) {
+        text += paragraph(shown(undeclared_text(mending), style), 0, 0, style);
+    }
     if (!mending.is_in_already()) {
         text += opening_text(mending, score_sheet, style) + '\n';
     }
