@@ -214,7 +214,7 @@ class Mender {
     /// What did not hold for one target may hold for another: the plans so far with no more than that needs.
     void look_again() {
         known_.clear();
-        const double aim = std::max(mending_.target - margin, 0.0);
+        const double aim = coarse_aim();
         for (const MendingPlan& plan : plans_) {
             if (may_hold(plan)) {
                 propose(search_.relaxed(plan, aim), aim, {}, MendingSearch::most_changes);
@@ -234,7 +234,7 @@ class Mender {
     }
 
     void take(const std::set<std::size_t>& excluded, std::size_t most) {
-        const double aim = std::max(mending_.target - margin, 0.0);
+        const double aim = coarse_aim();
         const MendingPlan plan = search_.plan_for(aim, excluded, most);
         if (!plan.settings.empty()) {
             plans_.push_back(plan);
@@ -245,7 +245,13 @@ class Mender {
     }
 
     /// Whether few draws leave it open that the target is kept.
-    bool may_hold(const MendingPlan& plan) const { return plan.risk.median < mending_.target + margin; }
+    bool may_hold(const MendingPlan& plan) const { return plan.risk.median < coarse_aim() + 2.0 * margin; }
+
+    /// What few draws must come to, as far as they tell less at risk than all of them do.
+    double coarse_aim() const {
+        const double missed = mending_.sheet.total.median - search_.risk_at_start().median;
+        return std::max(mending_.target - margin - std::max(missed, 0.0), 0.0);
+    }
 
     /// The lever that the latest plan leans on most.
     std::optional<std::size_t> mainstay_of_latest() const {

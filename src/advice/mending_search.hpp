@@ -52,6 +52,8 @@ class MendingSearch {
 
     Attempt attempt_of(const MendingPlan& plan) const;
 
+    const PointsAtRisk& risk_at_start() const { return risk_at_start_; }
+
     std::vector<Change> told(const MendingPlan& plan) const;
 
     /// How often the risk was worked out so far: a measure of time that is the same on every machine.
