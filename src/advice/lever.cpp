@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "advice/cause.hpp"
+#include "advice/weighable.hpp"
 #include "base/number.hpp"
 #include "brewing/ingredient_line.hpp"
 #include "quantity/text.hpp"
@@ -13,13 +14,6 @@
 namespace entrywise {
 
 namespace {
-
-/// Amounts as a brewer weighs them: whole grams below 100 g, tens above, and hundredths of a kilogram.
-Mass weighable(Mass mass) {
-    const double grams = in(mass, gram);
-    const double step = grams < 100.0 ? 1.0 : (grams < 2000.0 ? 10.0 : 50.0);
-    return std::round(grams / step) * step * gram;
-}
 
 /// A rest of less than this share of an ingredient is not worth weighing (working value).
 constexpr double least_rest = 0.05;

@@ -1,7 +1,5 @@
 #include "advice/ranking.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -291,7 +289,7 @@ std::string spoken(const Finding& finding) {
 /// A style behind the first that one finding alone keeps there.
 std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles) {
     std::vector<std::string> near_misses;
-    for (std::size_t index = 1; index < styles.size() && styles[index].sheet; ++index) {
+    for (std::size_t index = 1; index < std::min(shown_in_full, styles.size()); ++index) {
         const RankedStyle& style = styles[index];
         const double behind = style.distance - styles.front().distance;
         for (const Finding& finding : style.sheet->findings) {
@@ -310,8 +308,27 @@ std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles) 
     return near_misses;
 }
 
-std::string in_points(double points) {
-    return fmt::format("{:.1f}", points);
+/// Whether a style is the one of that name, or a variant of it, or what it is a variant of.
+bool is_of(const Style& style, const StyleName& name) {
+    const std::string parent = name.code.substr(0, name.code.find('-'));
+    return style.guide == name.guide && (style.code == name.code || style.code == parent ||
+                                         (name.code == parent && entered_code(style) == parent));
+}
+
+RankedStyle ranked_style(const Candidate& candidate, const Table& table) {
+    RankedStyle ranked;
+    ranked.name = {candidate.style->guide, candidate.style->code};
+    ranked.title = candidate.style->name;
+    if (candidate.base != nullptr) {
+        ranked.base = StyleName{candidate.base->guide, candidate.base->code};
+        ranked.base_title = candidate.base->name;
+    }
+    ranked.fit = candidate.fit;
+    ranked.distance = candidate.distance;
+    ranked.at_risk = summary(candidate.points);
+    ranked.within = chance_within(table.tasting.beer, candidate.judged().ranges);
+    ranked.departures = candidate.custom.departures;
+    return ranked;
 }
 
 }  // namespace
@@ -327,7 +344,8 @@ double distance_of(const StyleFit& fit, const FitWeights& weights) {
            weights.rarity * fit.rarity;
 }
 
-Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook) {
+Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook,
+             const std::optional<StyleName>& declared) {
     const Ranker ranker(recipe, handbook);
     std::vector<Candidate> candidates = candidates_of(styles, ranker);
     const std::size_t finely = std::min(held_finely, candidates.size());
@@ -339,32 +357,23 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
     const std::vector<double> chances = chances_of(candidates, finely, usual_draws);
     Ranking ranking;
     for (std::size_t index = 0; index < candidates.size(); ++index) {
-        const Candidate& candidate = candidates[index];
-        const Style& judged = candidate.judged();
-        const Table& table = index < finely ? fine : ranker.coarse();
-        RankedStyle ranked;
-        ranked.name = {candidate.style->guide, candidate.style->code};
-        ranked.title = candidate.style->name;
-        if (candidate.base != nullptr) {
-            ranked.base = StyleName{candidate.base->guide, candidate.base->code};
-            ranked.base_title = candidate.base->name;
+        Candidate& candidate = candidates[index];
+        const bool is_declared = declared && is_of(*candidate.style, *declared);
+        if (is_declared) {
+            ranking.declared = index;
         }
-        ranked.fit = candidate.fit;
-        ranked.distance = candidate.distance;
-        ranked.at_risk = summary(candidate.points);
-        ranked.within = chance_within(table.tasting.beer, judged.ranges);
+        const bool in_full = index < shown_in_full || is_declared;
+        if (in_full && index >= finely) {
+            ranker.hold_points(candidate, fine);
+        }
+        RankedStyle ranked = ranked_style(candidate, index < finely || in_full ? fine : ranker.coarse());
         ranked.best = chances[index];
-        if (index < shown_in_full) {
-            ranked.sheet = judge(fine.tasting.beer, fine.tasting.profile, judged, handbook.score_sheet,
-                                 findings_of_kind(fine, judged, handbook));
-            for (const Finding& finding : ranked.sheet->findings) {
-                ranked.why.push_back(id_of(finding) + ", " + in_points(finding.points));
-            }
+        if (in_full) {
+            ranked.sheet = judge(fine.tasting.beer, fine.tasting.profile, candidate.judged(),
+                                 handbook.score_sheet, findings_of_kind(fine, candidate.judged(), handbook));
             ranked.declarations =
                 missing_declarations(recipe, *candidate.style, handbook.phrases.declarations);
         }
-        ranked.why.insert(ranked.why.end(), candidate.custom.departures.begin(),
-                          candidate.custom.departures.end());
         ranking.styles.push_back(std::move(ranked));
     }
     ranking.separations = separations_of(ranking.styles);

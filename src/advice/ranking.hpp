@@ -51,9 +51,9 @@ struct RankedStyle {
     PointsAtRisk at_risk;
     double within = 0.0;                    ///< chance that all numbers are in the style's ranges
     double best = 0.0;                      ///< chance that it is the best choice of all
-    std::vector<std::string> why;           ///< what speaks against it, dearest first
+    std::vector<std::string> departures;    ///< from what is customary, in words
     std::vector<Declaration> declarations;  ///< what the entry form must say and the recipe does not
-    std::optional<Sheet> sheet;             ///< of the first five
+    std::optional<Sheet> sheet;             ///< of the first five, and of the declared one
 };
 
 /// One thing that sets the first styles apart: what it costs in each of them.
@@ -67,6 +67,7 @@ struct Ranking {
     std::vector<RankedStyle> styles;
     std::vector<Separation> separations;   ///< at most six, most separating first
     std::vector<std::string> near_misses;  ///< `one level less roast and 20B leads`
+    std::optional<std::size_t> declared;   ///< where the declared style stands, if it is among them
 };
 
 /// Holds a recipe against every one of the styles. Points at risk decide what is said of each; the order also
@@ -75,6 +76,7 @@ struct Ranking {
 /// fits best. Specialty styles are offered where the recipe has what they ask for, on the base that fits
 /// best. What is not declared costs nothing here; it is told. Chances count both what is uncertain of the
 /// beer and how often such an order is wrong.
-Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook);
+Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook,
+             const std::optional<StyleName>& declared = {});
 
 }  // namespace entrywise

@@ -31,6 +31,10 @@ class Deviates {
     /// reference stays good as long as these deviates.
     const std::vector<double>& of(const std::string& input);
 
+    /// As if new: the next input that is named takes the first column. For working out many recipes in turn,
+    /// as the columns are kept.
+    void forget_inputs() { column_of_.clear(); }
+
     /// The uncertain quantity as draws: normal, with eight in ten within the half width, kept within the
     /// limits.
     template <class Quantity>

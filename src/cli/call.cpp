@@ -46,8 +46,13 @@ struct RawOptions {
     std::string format = "text";
     std::string output = "-";
     std::string fail_at;
+    std::string stage = "recipe";
+    std::string target;
+    std::string with_folder;
+    std::string write;
     std::string color = "auto";
     std::string width;
+    std::vector<std::string> among;
     std::vector<std::string> notes;
     std::vector<std::string> measured;
     std::vector<std::string> scores;
@@ -147,6 +152,44 @@ Examples:
     add_ingredients(*command, raw);
 }
 
+void add_rank(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command = add_command(app, "rank", "Where to enter a beer: the styles in order",
+                                          R"(Usage: entrywise rank RECIPE... [OPTIONS]
+
+Examples:
+  entrywise rank recipes/slack-tide.yaml
+  entrywise rank recipes/slack-tide.yaml --among 18B,21A,22A
+  entrywise rank recipes/slack-tide.yaml --guide ba-2025
+)");
+    add_text(*command, "--guide", raw.guide, "GUIDE", "Guide to rank over; bjcp-2021 if left out");
+    add_texts(*command, "--among", raw.among, "CODES", "Only these styles, such as 18B,21A");
+    add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_format(*command, raw);
+    add_look(*command, raw);
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
+void add_mend(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command = add_command(app, "mend", "The least changes that bring a recipe into style",
+                                          R"(Usage: entrywise mend RECIPE... [OPTIONS]
+
+Examples:
+  entrywise mend recipes/slack-tide.yaml
+  entrywise mend recipes/slack-tide.yaml --write slack-tide-mended.yaml
+  entrywise mend recipes/low-water.yaml --stage brewed --with recipes
+)");
+    add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_text(*command, "--stage", raw.stage, "STAGE", "recipe, or brewed for a finished beer");
+    add_text(*command, "--target", raw.target, "POINTS", "Points at risk to come down to; 2 if left out");
+    add_text(*command, "--with", raw.with_folder, "DIR", "Folder of recipes to blend a finished beer with");
+    add_text(*command, "--write", raw.write, "FILE", "Write the recipe with the least change made");
+    add_format(*command, raw);
+    add_look(*command, raw);
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
 void add_styles_commands(CLI::App& app, RawOptions& raw) {
     CLI::App* const styles =
         add_command(app, "styles", "List, show and compare styles, or validate files",
@@ -210,6 +253,8 @@ class Understanding {
         app_.add_flag("--version", version_, "Tell the version of program and styles, and end");
         add_check(app_, raw_);
         add_explain(app_, raw_);
+        add_rank(app_, raw_);
+        add_mend(app_, raw_);
         add_estimate(app_, raw_);
         add_styles_commands(app_, raw_);
     }
@@ -241,6 +286,7 @@ class Understanding {
     void choose_command(CLI::App& command);
     void check_words(const CLI::App& command);
     void check_options();
+    void check_mending();
 
     CLI::App app_;
     RawOptions raw_;
@@ -330,6 +376,10 @@ void Understanding::choose_command(CLI::App& command) {
         call_.command = Command::explain;
     } else if (name == "estimate" || name == "check") {
         call_.command = name == "check" ? Command::check : Command::estimate;
+    } else if (name == "mend") {
+        call_.command = Command::mend;
+    } else if (name == "rank") {
+        call_.command = Command::rank;
     } else {
         const std::vector<std::string> known = names_of_commands(command);
         const std::string found = call_.words.empty() ? "no command" : call_.words.front();
@@ -361,6 +411,7 @@ void Understanding::check_options() {
     call_.card = raw_.card;
     call_.styles_folder = raw_.styles_folder;
     call_.ingredients_folder = raw_.ingredients_folder;
+    call_.among = raw_.among;
     call_.notes = raw_.notes;
     call_.measured = raw_.measured;
     call_.scores = raw_.scores;
@@ -386,6 +437,21 @@ void Understanding::check_options() {
     }
     if (raw_.output.empty()) {
         fault("--output with no name", "the name of a file, or -");
+    }
+}
+
+void Understanding::check_mending() {
+    constexpr double all_points = 50.0;
+    call_.brewed = one_of("--stage", raw_.stage, {"recipe", "brewed"}) == "brewed";
+    call_.target = number_within("--target", raw_.target, 0.0, all_points);
+    call_.with_folder = raw_.with_folder;
+    call_.write = raw_.write;
+    if (!call_.with_folder.empty() && !call_.brewed) {
+        fault("--with without --stage brewed", "--stage brewed, as only a finished beer is blended");
+    }
+    const bool one_file = call_.words.size() == 1 && call_.words.front() != "-";
+    if (!call_.write.empty() && !one_file) {
+        fault("--write", "one recipe file beside it", {}, "Mend the recipes one by one.");
     }
 }
 
@@ -427,6 +493,9 @@ std::variant<Call, HelpWanted, VersionWanted, WrongCall> Understanding::of(
         check_words(command);
     }
     check_options();
+    if (call_.command == Command::mend) {
+        check_mending();
+    }
     if (!faults_.empty()) {
         return WrongCall{faults_, call_.format};
     }

@@ -10,7 +10,17 @@
 
 namespace entrywise {
 
-enum class Command { estimate, check, explain, styles_list, styles_show, styles_compare, styles_validate };
+enum class Command {
+    estimate,
+    check,
+    rank,
+    mend,
+    explain,
+    styles_list,
+    styles_show,
+    styles_compare,
+    styles_validate
+};
 enum class Format { text, json };
 enum class ColorChoice { automatic, always, never };
 
@@ -26,9 +36,14 @@ struct Call {
     Format format = Format::text;
     std::string output = "-";
     std::optional<double> fail_at;
+    std::vector<std::string> among;     ///< of `rank`: codes, one or several a text; empty for all
     std::vector<std::string> notes;     ///< of `explain`: as judges wrote them
     std::vector<std::string> measured;  ///< `key=value`, one or several a text
     std::vector<std::string> scores;    ///< `section=points`, one or several a text
+    bool brewed = false;                ///< mend what is brewed already
+    std::optional<double> target;       ///< points at risk to mend down to
+    std::string with_folder;            ///< recipes to blend with
+    std::string write;                  ///< file for the mended recipe
     ColorChoice color = ColorChoice::automatic;
     bool ascii = false;
     std::optional<std::size_t> width;

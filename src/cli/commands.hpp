@@ -12,6 +12,13 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
+/// `rank`: the styles of a guide, or those named, in the order in which to enter each recipe.
+ExitStatus rank_command(const Call& call);
+
+/// `mend`: the smallest changes that bring each recipe into its style. With `--write`, a file with the mended
+/// recipe.
+ExitStatus mend_command(const Call& call);
+
 /// `explain`: a judge's notes, and points where given, traced to each recipe.
 ExitStatus explain_command(const Call& call);
 

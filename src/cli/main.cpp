@@ -21,8 +21,12 @@ ExitStatus answer(const Call& call) {
             return estimate_command(call);
         case Command::check:
             return check_command(call);
+        case Command::rank:
+            return rank_command(call);
         case Command::explain:
             return explain_command(call);
+        case Command::mend:
+            return mend_command(call);
         case Command::styles_list:
             return styles_list_command(call);
         case Command::styles_show:

@@ -5,6 +5,7 @@
 #include "report/beer_json.hpp"
 #include "report/beer_numbers.hpp"
 #include "report/sections.hpp"
+#include "report/sheet_json.hpp"
 #include "report/version.hpp"
 
 namespace entrywise {
@@ -14,14 +15,6 @@ namespace {
 constexpr int chance_decimals = 3;
 constexpr int points_decimals = 2;
 constexpr int level_decimals = 2;
-
-Json style_json(const Style& style) {
-    Json result;
-    result["guide"] = style.guide;
-    result["code"] = style.code;
-    result["name"] = style.name;
-    return result;
-}
 
 Json style_json(const Check& check) {
     Json result = style_json(check.style);
@@ -69,27 +62,6 @@ Json profile_json(const Profile& profile) {
                 json_interval(level.interval(), level_decimals);
         }
     }
-    return result;
-}
-
-Json at_risk_json(const PointsAtRisk& at_risk) {
-    return json_interval({at_risk.median, at_risk.low, at_risk.high}, points_decimals);
-}
-
-Json sheet_json(const Sheet& sheet, const ScoreSheet& score_sheet) {
-    Json result;
-    result["sections"] = Json::array();
-    for (const Section section : sheet_sections) {
-        Json entry;
-        entry["section"] = std::string(word_of(section));
-        entry["points"] = json_number(score_sheet.points[section], points_decimals);
-        entry["at_risk"] = at_risk_json(sheet.at_risk[section]);
-        result["sections"].push_back(std::move(entry));
-    }
-    result["at_risk"] = at_risk_json(sheet.total);
-    const ScoreRange& frame = sheet.if_otherwise_well_made;
-    result["if_otherwise_well_made"] = {
-        {"low", json_number(frame.low, 0)}, {"high", json_number(frame.high, 0)}, {"bands", frame.bands}};
     return result;
 }
 

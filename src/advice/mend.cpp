@@ -1,0 +1,399 @@
+#include "advice/mend.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <set>
+#include <utility>
+
+#include "advice/measured_before.hpp"
+#include "advice/mending_levers.hpp"
+#include "advice/mending_search.hpp"
+#include "base/number.hpp"
+#include "brewing/blend.hpp"
+#include "brewing/brew.hpp"
+#include "judging/specialty.hpp"
+#include "judging/tasting.hpp"
+#include "judging/verdict.hpp"
+#include "sensing/sense.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// Draws to look for a plan with; what is proposed is worked out with all of them.
+constexpr std::size_t few_draws = 16;
+
+constexpr std::size_t most_proposals = 3;
+
+/// The search aims a little lower than the target, for what rounding and few draws leave open.
+constexpr double margin = 0.15;
+
+/// After so many attempts no further way is looked for, or none at all (working values).
+constexpr std::size_t enough_evaluations = 350;
+constexpr std::size_t most_evaluations = 500;
+
+/// A proposal that disturbs this much more than the least one is not worth showing (working value).
+constexpr double most_extra_disruption = 2.0;
+
+/// How often a plan that does not hold is tightened before it is given up.
+constexpr int most_tightenings = 3;
+
+template <class Value>
+void append(std::vector<Value>& values, std::vector<Value> more) {
+    values.insert(values.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+std::vector<std::string> names_of(const std::vector<Recipe>& beers) {
+    std::vector<std::string> names;
+    for (const Recipe& beer : beers) {
+        names.push_back(beer.name);
+    }
+    return names;
+}
+
+std::vector<MendingLever> levers_of(const Recipe& recipe, const Beer& beer, const Style& style,
+                                    const MendingMeans& means, Stage stage) {
+    std::vector<MendingLever> levers;
+    if (stage == Stage::brewed) {
+        append(levers, packaging_levers(recipe, beer, style));
+        append(levers, dry_hop_levers(recipe, style, means.pantry));
+        append(levers, finished_beer_levers(names_of(means.other_beers)));
+        return levers;
+    }
+    append(levers, strength_levers(recipe));
+    append(levers, grist_levers(recipe, style));
+    append(levers, hop_levers(recipe, style));
+    append(levers, mash_levers(recipe));
+    append(levers, fermentation_levers(recipe));
+    append(levers, packaging_levers(recipe, beer, style));
+    append(levers, extra_levers(recipe, style));
+    append(levers, new_malt_levers(recipe, style, means.pantry));
+    append(levers, new_hop_levers(recipe, style, means.pantry));
+    append(levers, dry_hop_levers(recipe, style, means.pantry));
+    append(levers, yeast_levers(recipe, style, means.pantry));
+    return levers;
+}
+
+/// The ingredients of both beers, so that the kind of what is smelled can be traced.
+Recipe poured_together(Recipe recipe, const Recipe& other) {
+    const auto add = [](auto& additions, auto more) {
+        for (auto& addition : more) {
+            addition.position = in_second_beer(addition.position);
+            additions.push_back(addition);
+        }
+    };
+    add(recipe.grist, other.grist);
+    add(recipe.hops, other.hops);
+    add(recipe.yeasts, other.yeasts);
+    return recipe;
+}
+
+/// Works attempts out over one count of draws.
+class Kitchen {
+  public:
+    Kitchen(const Recipe& recipe, const MendingMeans& means, const Handbook& handbook, Stage stage,
+            std::size_t draws)
+        : recipe_(recipe),
+          means_(means),
+          handbook_(handbook),
+          stage_(stage),
+          deviates_(draws),
+          other_beers_(means.other_beers.size()) {}
+
+    Tasting taste_of(Attempt attempt) {
+        settle_measurements(attempt.recipe);
+        deviates_.forget_inputs();
+        Tasting tasting;
+        tasting.beer = brew(attempt.recipe, deviates_);
+        if (attempt.blend) {
+            const std::size_t other = attempt.blend->beer;
+            tasting.beer = blended(tasting.beer, other_beer(other), attempt.blend->share);
+            attempt.recipe = poured_together(std::move(attempt.recipe), means_.other_beers[other]);
+        }
+        if (attempt.water > Share()) {
+            tasting.beer = diluted(tasting.beer, attempt.water);
+        }
+        tasting.profile = sense(tasting.beer, handbook_.perception, deviates_);
+        tasting.recipe = std::move(attempt.recipe);
+        return tasting;
+    }
+
+  private:
+    void settle_measurements(Recipe& changed) const {
+        if (stage_ == Stage::brewed) {
+            move_measured_bitterness(recipe_, changed);
+        } else {
+            drop_untrue_measurements(recipe_, changed);
+        }
+    }
+
+    const Beer& other_beer(std::size_t index) {
+        std::optional<Beer>& beer = other_beers_[index];
+        if (!beer) {
+            Deviates deviates(deviates_.draws());
+            beer = brew(means_.other_beers[index], deviates);
+        }
+        return *beer;
+    }
+
+    const Recipe& recipe_;
+    const MendingMeans& means_;
+    const Handbook& handbook_;
+    Stage stage_;
+    Deviates deviates_;
+    std::vector<std::optional<Beer>> other_beers_;
+};
+
+std::vector<Caution> new_cautions(const Recipe& before, const Beer& beer_before, const Recipe& after,
+                                  const Beer& beer_after) {
+    const std::vector<Caution> known = cautions_of(before, beer_before);
+    std::vector<Caution> cautions;
+    for (const Caution& caution : cautions_of(after, beer_after)) {
+        const bool is_known = std::any_of(known.begin(), known.end(), [&](const Caution& each) {
+            return each.kind == caution.kind && each.text == caution.text;
+        });
+        if (!is_known) {
+            cautions.push_back(caution);
+        }
+    }
+    return cautions;
+}
+
+/// Casks are served by gravity and bear little gas, about 1 to 1.5 volumes (common practice); a recipe tells
+/// only that it is not bottled.
+std::vector<Caution> caution_of_cask(const Recipe& recipe, const Beer& before, const Beer& after) {
+    constexpr Carbonation of_cask = 1.8 * volume_of_co2;
+    constexpr Carbonation too_much_for_cask = 2.2 * volume_of_co2;
+    const bool maybe_cask = !recipe.conditioning.bottled.value_or(true);
+    if (!maybe_cask || before.carbonation.median() > of_cask ||
+        after.carbonation.median() < too_much_for_cask) {
+        return {};
+    }
+    return {
+        {"pressure", "A cask does not bear this much gas: serve it from a keg, or from bottles that do."}};
+}
+
+/// Everything that one mending goes by.
+class Mender {
+  public:
+    Mender(Mending& mending, const Handbook& handbook, const MendingMeans& means)
+        : mending_(mending),
+          handbook_(handbook),
+          coarse_(mending.recipe, means, handbook, mending.stage, few_draws),
+          fine_(mending.recipe, means, handbook, mending.stage, usual_draws),
+          levers_(levers_of(mending.recipe, mending.beer, mending.style, means, mending.stage)),
+          search_(levers_, Attempt{mending.recipe, {}, {}}, [this](const Attempt& attempt) {
+              return verdict_on(coarse_.taste_of(attempt), mending_.style, handbook_).sheet.total;
+          }) {}
+
+    /// Looks among what the recipe has; among everything, where that may disturb less; and then for other
+    /// ways than those, as long as the work allows.
+    void look() {
+        plans_.clear();
+        const std::size_t before = search_.evaluations();
+        const auto done = [&] { return search_.evaluations() - before; };
+        std::set<std::size_t> excluded = levers_for_new_ingredients();
+        take(excluded, MendingSearch::most_changes);
+        if (mending_.proposals.empty() || mending_.proposals.front().disruption > disruption_of_new) {
+            take({}, MendingSearch::most_changes);
+        }
+        excluded.clear();
+        const bool hopeless = std::none_of(plans_.begin(), plans_.end(),
+                                           [this](const MendingPlan& plan) { return may_hold(plan); });
+        while (!hopeless && mending_.proposals.size() < most_proposals &&
+               done() < (mending_.proposals.empty() ? most_evaluations : enough_evaluations)) {
+            const auto lever = mainstay_of_latest();
+            if (!lever || !excluded.insert(*lever).second) {
+                return;
+            }
+            take(excluded, std::min(plans_.front().changes + 1, MendingSearch::most_changes));
+        }
+    }
+
+    /// What did not hold for one target may hold for another: the plans so far with no more than that needs.
+    void look_again() {
+        known_.clear();
+        const double aim = coarse_aim();
+        for (const MendingPlan& plan : plans_) {
+            if (may_hold(plan)) {
+                propose(search_.relaxed(plan, aim), aim, {}, MendingSearch::most_changes);
+            }
+        }
+    }
+
+  private:
+    std::set<std::size_t> levers_for_new_ingredients() const {
+        std::set<std::size_t> levers;
+        for (std::size_t lever = 0; lever < levers_.size(); ++lever) {
+            if (levers_[lever].brings_in_new) {
+                levers.insert(lever);
+            }
+        }
+        return levers;
+    }
+
+    void take(const std::set<std::size_t>& excluded, std::size_t most) {
+        const double aim = coarse_aim();
+        const MendingPlan plan = search_.plan_for(aim, excluded, most);
+        if (!plan.settings.empty()) {
+            plans_.push_back(plan);
+            if (may_hold(plan)) {
+                propose(plan, aim, excluded, most);
+            }
+        }
+    }
+
+    /// Whether few draws leave it open that the target is kept.
+    bool may_hold(const MendingPlan& plan) const { return plan.risk.median < coarse_aim() + 2.0 * margin; }
+
+    /// What few draws must come to, as far as they tell less at risk than all of them do.
+    double coarse_aim() const {
+        const double missed = mending_.sheet.total.median - search_.risk_at_start().median;
+        return std::max(mending_.target - margin - std::max(missed, 0.0), 0.0);
+    }
+
+    /// The lever that the latest plan leans on most.
+    std::optional<std::size_t> mainstay_of_latest() const {
+        if (plans_.empty()) {
+            return std::nullopt;
+        }
+        const MendingPlan& plan = plans_.back();
+        const auto dearest = std::max_element(plan.settings.begin(), plan.settings.end(),
+                                              [&](const auto& one, const auto& other) {
+                                                  return levers_[one.first].disruption(one.second) <
+                                                         levers_[other.first].disruption(other.second);
+                                              });
+        return dearest->first;
+    }
+
+    void propose(MendingPlan plan, double aim, const std::set<std::size_t>& excluded, std::size_t most) {
+        for (int tightening = 0; tightening <= most_tightenings; ++tightening) {
+            const MendingPlan weighed = search_.rounded(plan, true);
+            const MendingPlan plain = search_.rounded(plan, false);
+            if (weighed.settings.empty() || is_known(weighed)) {
+                return;
+            }
+            if (plain.settings != weighed.settings && over_target(proposal_of(plain)) <= 0.0) {
+                accept(plain);
+                return;
+            }
+            const double over = over_target(proposal_of(weighed));
+            if (over <= 0.0) {
+                accept(weighed);
+                return;
+            }
+            aim -= std::max(over, 0.1) + 0.05;
+            const MendingPlan tighter = search_.tightened(plan, aim, excluded, most);
+            if (tighter.settings == plan.settings) {
+                break;
+            }
+            plan = tighter;
+        }
+        known_.push_back(levers_in(plan));
+    }
+
+    /// As printed.
+    double over_target(const Proposal& proposal) const {
+        return rounded(proposal.sheet.total.median, 1) - mending_.target;
+    }
+
+    void accept(const MendingPlan& plan) {
+        mending_.proposals.push_back(proposal_of(plan));
+        known_.push_back(levers_in(plan));
+    }
+
+    static std::vector<std::size_t> levers_in(const MendingPlan& plan) {
+        std::vector<std::size_t> levers;
+        for (const auto& [lever, setting] : plan.settings) {
+            levers.push_back(lever);
+        }
+        return levers;
+    }
+
+    bool is_known(const MendingPlan& plan) const {
+        return std::find(known_.begin(), known_.end(), levers_in(plan)) != known_.end();
+    }
+
+    Proposal proposal_of(const MendingPlan& plan) {
+        Proposal proposal;
+        proposal.attempt = search_.attempt_of(plan);
+        proposal.changes = search_.told(plan);
+        proposal.disruption = plan.disruption;
+        for (const auto& [lever, setting] : plan.settings) {
+            proposal.brings_in_new = proposal.brings_in_new || levers_[lever].brings_in_new;
+        }
+        Tasting tasting = fine_.taste_of(proposal.attempt);
+        proposal.sheet = verdict_on(tasting, mending_.style, handbook_).sheet;
+        proposal.cautions = new_cautions(mending_.recipe, mending_.beer, tasting.recipe, tasting.beer);
+        append(proposal.cautions, caution_of_cask(mending_.recipe, mending_.beer, tasting.beer));
+        if (mending_.stage == Stage::recipe) {
+            proposal.no_longer_measured = drop_untrue_measurements(mending_.recipe, proposal.attempt.recipe);
+        }
+        proposal.beer = std::move(tasting.beer);
+        return proposal;
+    }
+
+    Mending& mending_;
+    const Handbook& handbook_;
+    Kitchen coarse_;
+    Kitchen fine_;
+    std::vector<MendingLever> levers_;
+    MendingSearch search_;
+    std::vector<MendingPlan> plans_;
+    std::vector<std::vector<std::size_t>> known_;
+};
+
+/// What a declaration that is missing costs; nothing where none is.
+double points_of_missing(const Sheet& sheet) {
+    const auto found = std::find_if(sheet.findings.begin(), sheet.findings.end(), [](const Finding& finding) {
+        return finding.attribute == "declaration";
+    });
+    return found == sheet.findings.end() ? 0.0 : found->points;
+}
+
+double least_disruption(const std::vector<Proposal>& proposals) {
+    const auto least = std::min_element(
+        proposals.begin(), proposals.end(),
+        [](const Proposal& one, const Proposal& other) { return one.disruption < other.disruption; });
+    return least == proposals.end() ? 0.0 : least->disruption;
+}
+
+}  // namespace
+
+Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook, const MendingMeans& means,
+             const MendingWish& wish, const std::optional<Style>& base_style) {
+    Mending mending;
+    mending.recipe = recipe;
+    mending.base_style = style.varies ? base_style : std::nullopt;
+    mending.style = mending.base_style ? judged_style(style, *mending.base_style) : style;
+    mending.stage = wish.stage;
+    mending.wanted = wish.target;
+    mending.target = wish.target;
+    Tasting tasting = taste(recipe, handbook.perception);
+    mending.undeclared = points_of_missing(verdict_on(tasting, mending.style, handbook).sheet);
+    mending.style.must_declare.clear();
+    mending.sheet = verdict_on(tasting, mending.style, handbook).sheet;
+    mending.beer = std::move(tasting.beer);
+    if (mending.is_in_already()) {
+        return mending;
+    }
+    Mender mender(mending, handbook, means);
+    mender.look();
+    if (mending.proposals.empty() && 0.5 * mending.sheet.total.median > wish.target) {
+        mending.target = rounded(0.5 * mending.sheet.total.median, 1);
+        mender.look_again();
+    }
+    std::stable_sort(mending.proposals.begin(), mending.proposals.end(),
+                     [](const Proposal& one, const Proposal& other) {
+                         return std::pair(one.changes.size(), one.disruption) <
+                                std::pair(other.changes.size(), other.disruption);
+                     });
+    std::erase_if(mending.proposals, [least = least_disruption(mending.proposals)](const Proposal& proposal) {
+        return proposal.disruption > least + most_extra_disruption;
+    });
+    mending.proposals.resize(std::min(mending.proposals.size(), most_proposals));
+    return mending;
+}
+
+}  // namespace entrywise
