@@ -39,6 +39,8 @@ class HelpLayout : public CLI::Formatter {
 /// conversions take `nan`, hexadecimal numbers and the like.
 struct RawOptions {
     std::string style;
+    std::string pick;
+    std::string to;
     std::string styles_folder;
     std::string ingredients_folder;
     std::string format = "text";
@@ -74,6 +76,10 @@ void add_ingredients(CLI::App& command, RawOptions& raw) {
              "Folder of ingredients that add or replace");
 }
 
+void add_pick(CLI::App& command, RawOptions& raw) {
+    add_text(command, "--pick", raw.pick, "NAME|N", "Which recipe of a file that holds several");
+}
+
 CLI::App* add_command(CLI::App& parent, const std::string& name, const std::string& description,
                       const std::string& usage) {
     CLI::App* const command = parent.add_subcommand(name, description);
@@ -90,6 +96,7 @@ Examples:
   entrywise estimate recipes/slack-tide.yaml
   entrywise estimate --format json - < recipes/slack-tide.yaml
 )");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_ingredients(*command, raw);
@@ -105,9 +112,27 @@ Examples:
   entrywise check recipes/slack-tide.yaml --style 21A --fail-at 4
 )");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_text(*command, "--fail-at", raw.fail_at, "POINTS", "Status 1 if so many points are at risk");
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
+void add_convert(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command =
+        add_command(app, "convert", "BeerJSON, BeerXML or a table to a recipe file, and back",
+                    R"(Usage: entrywise convert FILE [--to recipe|beerjson] [-o OUT] [OPTIONS]
+
+Examples:
+  entrywise convert beer.xml -o beer.yaml
+  entrywise convert recipes/slack-tide.yaml --to beerjson -o slack-tide.json
+)");
+    add_text(*command, "--to", raw.to, "WHAT", "recipe or beerjson; the other one if left out");
+    add_pick(*command, raw);
+    add_format(*command, raw);
+    add_look(*command, raw);
     add_styles(*command, raw);
     add_ingredients(*command, raw);
 }
@@ -151,6 +176,7 @@ class Understanding {
         app_.add_flag("--version", version_, "Tell the version of program and styles, and end");
         add_check(app_, raw_);
         add_estimate(app_, raw_);
+        add_convert(app_, raw_);
         add_styles_commands(app_, raw_);
     }
 
@@ -265,6 +291,8 @@ void Understanding::choose_command(CLI::App& command) {
         call_.command = name == "list"   ? Command::styles_list
                         : name == "show" ? Command::styles_show
                                          : Command::styles_validate;
+    } else if (name == "convert") {
+        call_.command = Command::convert;
     } else if (name == "estimate" || name == "check") {
         call_.command = name == "check" ? Command::check : Command::estimate;
     } else {
@@ -284,11 +312,15 @@ void Understanding::check_words(const CLI::App& command) {
         const bool shows_styles = call_.command == Command::styles_show;
         fault(shows_styles ? "no style" : "no file", shows_styles ? "a style's code" : "one file or more", {},
               see_help(command));
+    } else if (call_.command == Command::convert && call_.words.size() > 1) {
+        fault(call_.words[1], "one file", {}, see_help(command));
     }
 }
 
 void Understanding::check_options() {
     call_.style = raw_.style;
+    call_.pick = raw_.pick;
+    call_.to = raw_.to.empty() ? raw_.to : one_of("--to", raw_.to, {"recipe", "beerjson"});
     call_.styles_folder = raw_.styles_folder;
     call_.ingredients_folder = raw_.ingredients_folder;
     call_.output = raw_.output;

@@ -10,7 +10,7 @@
 
 namespace entrywise {
 
-enum class Command { estimate, check, styles_list, styles_show, styles_validate };
+enum class Command { estimate, check, convert, styles_list, styles_show, styles_validate };
 enum class Format { text, json };
 enum class ColorChoice { automatic, always, never };
 
@@ -19,6 +19,8 @@ struct Call {
     Command command = Command::check;
     std::vector<std::string> words;  ///< recipes, style codes or style files
     std::string style;               ///< code, empty to take what each recipe declares
+    std::string pick;                ///< of several recipes in one file, by name or number
+    std::string to;                  ///< `recipe` or `beerjson`; empty to take the other one of the two
     std::string styles_folder;
     std::string ingredients_folder;
     Format format = Format::text;

@@ -12,6 +12,9 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
+/// `convert`: a recipe of another format as a recipe file, or a recipe file as one of another format.
+ExitStatus convert_command(const Call& call);
+
 /// `styles list`, `styles show` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);

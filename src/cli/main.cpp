@@ -21,6 +21,8 @@ ExitStatus answer(const Call& call) {
             return estimate_command(call);
         case Command::check:
             return check_command(call);
+        case Command::convert:
+            return convert_command(call);
         case Command::styles_list:
             return styles_list_command(call);
         case Command::styles_show:
