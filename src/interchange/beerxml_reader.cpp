@@ -76,11 +76,11 @@ std::vector<const Node*> records(Record& parent, std::string_view set, std::stri
 }
 
 DraftKind kind_of_type(const std::string& type) {
-    return type == "grain" || type == "adjunct" ? DraftKind::grain
-           : type == "sugar"                    ? DraftKind::sugar
-           : type == "extract"                  ? DraftKind::liquid_extract
-           : type == "dry extract"              ? DraftKind::dry_extract
-                                                : DraftKind::unknown;
+    return type == "grain"         ? DraftKind::grain
+           : type == "sugar"       ? DraftKind::sugar
+           : type == "extract"     ? DraftKind::liquid_extract
+           : type == "dry extract" ? DraftKind::dry_extract
+                                   : DraftKind::unknown;
 }
 
 DraftFermentable read_fermentable(const Node& node, ExchangeLog& log) {

@@ -31,12 +31,12 @@ constexpr std::array<std::string_view, 34> origins{
     "united", "kingdom",   "states",     "organic", "pellets",  "leaf",    "hops"};
 
 // Words that make another ingredient of what they stand with: a match that drops one is none.
-constexpr std::array<std::string_view, 36> telling{
-    "unmalted",  "flaked",     "torrified", "raw",    "roasted",    "roast",   "smoked", "peated",
-    "chocolate", "crystal",    "caramel",   "black",  "acidulated", "toasted", "sugar",  "syrup",
-    "extract",   "honey",      "dry",       "liquid", "dehusked",   "brown",   "amber",  "wheat",
-    "rye",       "oats",       "oat",       "spelt",  "corn",       "maize",   "rice",   "buckwheat",
-    "biscuit",   "melanoidin", "dextrin",   "fruit"};
+constexpr std::array<std::string_view, 35> telling{
+    "unmalted", "flaked",    "torrified", "raw",     "roasted",    "roast",      "smoked",
+    "peated",   "chocolate", "crystal",   "caramel", "black",      "acidulated", "toasted",
+    "sugar",    "syrup",     "extract",   "honey",   "dry",        "liquid",     "dehusked",
+    "brown",    "amber",     "wheat",     "rye",     "oats",       "oat",        "spelt",
+    "corn",     "maize",     "rice",      "biscuit", "melanoidin", "dextrin",    "fruit"};
 
 template <std::size_t count>
 bool is_one_of(const std::array<std::string_view, count>& words, std::string_view word) {
@@ -180,6 +180,23 @@ constexpr std::array<std::string_view, 4> liquid_extracts{
     "liquid malt extract dark"};
 constexpr std::array<std::string_view, 4> dry_extracts{"dry malt extract pilsner", "dry malt extract pale",
                                                        "dry malt extract amber", "dry malt extract dark"};
+
+/// Whether what the file sorts so may be of that kind: honey is no grain, whatever its name shares with one.
+bool may_be(DraftKind said, FermentableKind kind) {
+    switch (said) {
+        case DraftKind::unknown:
+            return true;
+        case DraftKind::grain:
+            return needs_a_mash(kind);
+        case DraftKind::sugar:
+        case DraftKind::liquid_extract:
+        case DraftKind::dry_extract:
+            return kind == FermentableKind::sugar || kind == FermentableKind::malt_extract;
+        case DraftKind::fruit:
+            return kind == FermentableKind::fruit || kind == FermentableKind::sugar;
+    }
+    return true;
+}
 
 bool says_crystal(const Words& words) {
     return std::any_of(words.begin(), words.end(), [](const std::string& word) {
@@ -366,7 +383,7 @@ std::optional<Match> match_fermentable(const DraftFermentable& fermentable, cons
     const std::string& name = fermentable.name->text;
     const Lookup lookup = [&](const std::string& tried) -> std::optional<std::string> {
         const auto entry = known.fermentable(tried);
-        return entry ? std::optional(entry->name) : std::nullopt;
+        return entry && may_be(fermentable.kind, entry->kind) ? std::optional(entry->name) : std::nullopt;
     };
     if (const auto exact = lookup(name)) {
         return Match{*exact, {}};
@@ -383,8 +400,8 @@ std::optional<Match> match_fermentable(const DraftFermentable& fermentable, cons
         return match;
     }
     const auto nearest = by_nearest(name, known.nearest_fermentable(name));
-    const auto entry = nearest ? known.fermentable(*nearest) : std::nullopt;
-    return entry ? std::optional(Match{entry->name, "by its spelling"}) : std::nullopt;
+    const auto entry = nearest ? lookup(*nearest) : std::nullopt;
+    return entry ? std::optional(Match{*entry, "by its spelling"}) : std::nullopt;
 }
 
 std::optional<Match> match_hop(const std::string& name, const KnownIngredients& known) {
