@@ -122,7 +122,7 @@ Examples:
 
 void add_convert(CLI::App& app, RawOptions& raw) {
     CLI::App* const command =
-        add_command(app, "convert", "BeerJSON, BeerXML or a table to a recipe file, and back",
+        add_command(app, "convert", "A recipe from another format, or to one",
                     R"(Usage: entrywise convert FILE [--to recipe|beerjson] [-o OUT] [OPTIONS]
 
 Examples:
@@ -132,7 +132,7 @@ Examples:
     add_text(*command, "--to", raw.to, "WHAT", "recipe or beerjson; the other one if left out");
     add_pick(*command, raw);
     add_format(*command, raw);
-    add_look(*command, raw);
+    add_text(*command, "-o,--output", raw.output, "FILE", "Write to a file; - is standard output");
     add_styles(*command, raw);
     add_ingredients(*command, raw);
 }

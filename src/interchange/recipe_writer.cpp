@@ -31,20 +31,43 @@ bool may_stand_plain(std::string_view text) {
            visible(text) == text && lowered(text) != "null";
 }
 
+/// The bytes of the character that begins a text.
+std::size_t character_size(std::string_view text) {
+    const auto is_continuation = [](char byte) {
+        return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+    };
+    std::size_t size = 1;
+    while (size < text.size() && is_continuation(text[size])) {
+        ++size;
+    }
+    return size;
+}
+
+/// A character as it stands in a quoted text. What could steer a terminal is written by its number; control
+/// characters, which no recipe file holds, become blanks.
+std::string in_quotes(std::string_view character) {
+    if (character == "\"" || character == "\\") {
+        return '\\' + std::string(character);
+    }
+    const std::string shown = visible(character);
+    if (shown == character) {
+        return shown;
+    }
+    const std::size_t open = shown.find('{');
+    const std::string number = shown.substr(open + 1, shown.find('}') - open - 1);
+    constexpr std::size_t digits_of_controls = 2;
+    return number.size() <= digits_of_controls ? " " : fmt::format("\\u{:0>4}", number);
+}
+
 std::string scalar(std::string_view text) {
     if (may_stand_plain(text)) {
         return std::string(text);
     }
     std::string quoted = "\"";
-    for (const char character : text) {
-        const auto byte = static_cast<unsigned char>(character);
-        if (character == '"' || character == '\\') {
-            quoted += fmt::format("\\{}", character);
-        } else if (byte < 0x20U || byte == 0x7FU) {
-            quoted += ' ';  // no recipe file holds control characters
-        } else {
-            quoted += character;
-        }
+    while (!text.empty()) {
+        const std::string_view character = text.substr(0, character_size(text));
+        quoted += in_quotes(character);
+        text.remove_prefix(character.size());
     }
     return quoted + '"';
 }

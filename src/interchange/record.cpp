@@ -140,10 +140,12 @@ void Record::pass_over(std::initializer_list<std::string_view> keys) {
 
 void Record::leave_out_others(std::string_view repeating) {
     for (const Entry& entry : node_.entries) {
+        const bool says_nothing =
+            entry.value.kind == NodeKind::scalar && entry.value.quoted && trimmed(entry.value.text).empty();
         const bool repeats = !repeating.empty() && entry.key.starts_with(repeating);
         const bool is_asked_for =
             std::find(asked_for_.begin(), asked_for_.end(), entry.key) != asked_for_.end();
-        if (!repeats && !is_asked_for) {
+        if (!says_nothing && !repeats && !is_asked_for) {
             log_.leave_out_key(called(entry.key));
         }
     }

@@ -46,8 +46,8 @@ class Record {
     /// Keys that say nothing of what is in the glass: neither read nor worth a remark.
     void pass_over(std::initializer_list<std::string_view> keys);
 
-    /// Leaves out what was never asked for. Keys of a beginning that the standard has for what only repeats
-    /// others are passed over.
+    /// Leaves out what was never asked for and says something. Keys of a beginning that the standard has for
+    /// what only repeats others are passed over.
     void leave_out_others(std::string_view repeating = {});
 
   private:

@@ -253,6 +253,14 @@ TEST_CASE("a recipe file is written so that it reads back") {
     }
 }
 
+Node read_as_document(const std::string& name) {
+    Node document = *yaml_document(
+        "format: entrywise/recipe/1\nname: x\nvolume: 20 L\ngrist: [{malt: pale ale malt, mass: 5 kg}]\n",
+        "file");
+    document.entries[1].value.text = name;
+    return document;
+}
+
 TEST_CASE("texts that mean something in YAML are quoted") {
     const auto document = yaml_document(
         "format: entrywise/recipe/1\nname: \"#1: [all], {at} once - 'so' \\\"said\\\" \\\\ null\"\nvolume: "
@@ -262,4 +270,11 @@ TEST_CASE("texts that mean something in YAML are quoted") {
     REQUIRE(document);
     const Recipe back = recipe_of(recipe_file_text(*document));
     CHECK(back.name == "#1: [all], {at} once - 'so' \"said\" \\ null");
+}
+
+TEST_CASE("a name that could turn the writing direction is written by its number") {
+    Node document = read_as_document("Ale \u202E elA");
+    CHECK(recipe_file_text(document).find("\\u202E") != std::string::npos);
+    CHECK(recipe_file_text(document).find("\u202E") == std::string::npos);
+    CHECK(recipe_of(recipe_file_text(document)).name == "Ale \u202E elA");
 }
