@@ -471,14 +471,18 @@ std::vector<Remark> remarks_on(const Recipe& recipe, const std::vector<Statement
 
 WrittenExchange beerjson_text(const Recipe& recipe, const std::optional<StyleInWords>& style,
                               const KnownIngredients& known) {
-    // What the standard loses shows when its text is read back. A heading alone keeps names from being
-    // matched anew.
-    const std::string heading_alone = notes_of({{"name", recipe.name}});
-    const auto read_back = read_exchange(Exchange::beerjson, document_text(recipe, style, heading_alone),
-                                         recipe.file, {}, known);
-    const std::vector<Statement> beyond =
-        read_back ? differences(recipe, read_back->recipe) : statements_of(recipe);
-    return {document_text(recipe, style, notes_of(beyond)), remarks_on(recipe, beyond)};
+    // What the standard loses shows when its text is read back. A heading keeps names from being matched
+    // anew.
+    const std::string heading = notes_of({{"name", recipe.name}});
+    const auto lost_with = [&](const std::string& notes) {
+        const auto back =
+            read_exchange(Exchange::beerjson, document_text(recipe, style, notes), recipe.file, {}, known);
+        return back ? differences(recipe, back->recipe) : statements_of(recipe);
+    };
+    const std::vector<Statement> beyond = lost_with(heading);
+    const bool needs_the_heading = beyond.empty() && !lost_with({}).empty();
+    return {document_text(recipe, style, needs_the_heading ? heading : notes_of(beyond)),
+            remarks_on(recipe, beyond)};
 }
 
 }  // namespace entrywise

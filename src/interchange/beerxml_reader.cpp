@@ -66,6 +66,7 @@ std::vector<const Node*> records(Record& parent, std::string_view set, std::stri
     std::vector<const Node*> found;
     const Node* const node = parent.find(set);
     if (node != nullptr) {
+        const Record is_a_set(*node, std::string(set), parent.log());
         for (const Entry& entry : node->entries) {
             if (entry.key == record) {
                 found.push_back(&entry.value);

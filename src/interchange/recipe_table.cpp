@@ -15,6 +15,7 @@
 #include "base/text.hpp"
 #include "interchange/extra_kind.hpp"
 #include "interchange/ingredient_match.hpp"
+#include "reading/source_text.hpp"
 
 namespace entrywise {
 
@@ -183,6 +184,10 @@ class TableReader {
             return std::nullopt;
         }
         const TableField& field = row[place->second.index];
+        if (holds_control_character(field.text)) {
+            log_.faults().add(field.position, {.found = "a control character", .expected = "printable text"});
+            return std::nullopt;
+        }
         const std::string_view text = trimmed(field.text);
         if (text.empty()) {
             return std::nullopt;
@@ -398,14 +403,13 @@ bool starts_as_recipe_table(std::string_view text) {
 }
 
 Draft recipe_table_draft(std::string_view text, const KnownIngredients& known, ExchangeLog& log) {
-    if (text.starts_with("\xEF\xBB\xBF")) {
-        text.remove_prefix(3);
-    }
-    if (!is_utf8(text)) {
+    const SourceText source(text);
+    if (!is_utf8(source.text())) {
         log.faults().add({}, {.found = "bytes that are no UTF-8", .expected = "a table in UTF-8"});
         return {};
     }
-    const auto rows = separated_values(text, separator_of(header_line(text)), log.file(), most_table_fields);
+    const char separator = separator_of(header_line(source.text()));
+    const auto rows = separated_values(source.text(), separator, log.file(), most_table_fields);
     if (!rows || rows->empty()) {
         for (const Fault& fault : rows.faults) {
             log.faults().add(fault.place.position,

@@ -43,8 +43,7 @@ std::size_t character_size(std::string_view text) {
     return size;
 }
 
-/// A character as it stands in a quoted text. What could steer a terminal is written by its number; control
-/// characters, which no recipe file holds, become blanks.
+/// A character as it stands in a quoted text. What could steer a terminal is written by its number.
 std::string in_quotes(std::string_view character) {
     if (character == "\"" || character == "\\") {
         return '\\' + std::string(character);
@@ -55,8 +54,7 @@ std::string in_quotes(std::string_view character) {
     }
     const std::size_t open = shown.find('{');
     const std::string number = shown.substr(open + 1, shown.find('}') - open - 1);
-    constexpr std::size_t digits_of_controls = 2;
-    return number.size() <= digits_of_controls ? " " : fmt::format("\\u{:0>4}", number);
+    return fmt::format("\\U{:0>8}", number);
 }
 
 std::string scalar(std::string_view text) {

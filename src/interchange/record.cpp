@@ -7,6 +7,7 @@
 
 #include "base/number.hpp"
 #include "base/text.hpp"
+#include "reading/source_text.hpp"
 #include "reading/values.hpp"
 
 namespace entrywise {
@@ -55,6 +56,11 @@ std::optional<Written> Record::lines(std::string_view key) {
     }
     if (node->kind != NodeKind::scalar || !node->quoted) {
         refuse(*node, key, "a text");
+        return std::nullopt;
+    }
+    if (holds_control_character(node->text)) {
+        log_.faults().add(node->position, {.found = "a control character in " + shown(*node),
+                                           .expected = fmt::format("printable text for {}", called(key))});
         return std::nullopt;
     }
     const std::string_view text = trimmed(node->text);

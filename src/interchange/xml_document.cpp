@@ -64,6 +64,10 @@ class ElementReader {
             if (!value) {
                 return std::nullopt;
             }
+            // An empty element is how record sets leave something out.
+            if (says_nothing(*value)) {
+                continue;
+            }
             node.kind = NodeKind::map;
             node.entries.push_back({child.name(), value->position, *std::move(value)});
         }
@@ -75,6 +79,10 @@ class ElementReader {
     }
 
   private:
+    static bool says_nothing(const Node& node) {
+        return node.kind == NodeKind::scalar && node.text.find_first_not_of(" \t\r\n") == std::string::npos;
+    }
+
     /// The parser tells where the name stands, one behind the bracket.
     Position position_of(const pugi::xml_node& element) const {
         const auto offset = element.offset_debug();

@@ -82,6 +82,22 @@ TEST_CASE("document types are refused, and no entity is expanded") {
     CHECK(read(with(sample("sample.xml"), "Sample &amp; Sons", "&nowhere;")).recipe.name == "&nowhere;");
 }
 
+TEST_CASE("empty elements leave out what they name") {
+    const ExchangedRecipe recipe =
+        read(with(sample("sample.xml"), "<BREWER></BREWER>", "<BREWER/><WATERS> </WATERS><NOTES/>"));
+    CHECK(recipe.recipe.name == "Sample & Sons");
+    const std::string bare =
+        "<RECIPES><RECIPE><NAME>Bare</NAME><STYLE/><BATCH_SIZE>20</"
+        "BATCH_SIZE><FERMENTABLES><FERMENTABLE><NAME>Pale "
+        "Malt</NAME><AMOUNT>5</AMOUNT></FERMENTABLE></FERMENTABLES><HOPS/><MISCS></MISCS><MASH><MASH_STEPS/"
+        "></MASH>"
+        "</RECIPE></RECIPES>";
+    CHECK(read(bare).recipe.hops.empty());
+    CHECK(
+        only_fault(Exchange::beerxml, with(bare, "<HOPS/>", "<HOPS>none</HOPS>")).find("an object in HOPS") !=
+        std::string::npos);
+}
+
 TEST_CASE("what is no record set of recipes is told") {
     CHECK(only_fault(Exchange::beerxml, "<HOPS><HOP><NAME>x</NAME></HOP></HOPS>")
               .starts_with("file:1:1: found the element 'HOPS' without a RECIPE"));

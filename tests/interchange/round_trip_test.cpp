@@ -231,6 +231,14 @@ TEST_CASE("a recipe that says all a recipe file may say comes back from BeerJSON
     CHECK(estimates_of(back) == estimates_of(recipe));
 }
 
+TEST_CASE("a name of one's own is not taken for a known one on the way back") {
+    const Recipe recipe = recipe_of(
+        "format: entrywise/recipe/1\nname: x\nvolume: 20 L\nefficiency: 72 %\n"
+        "grist: [{malt: pale ale maltt, mass: 5 kg, extract: 80 %, color: 3 L}]\nyeast: {class: american "
+        "ale}\n");
+    CHECK(through_beerjson(recipe).grist.at(0).fermentable.name == "pale ale maltt");
+}
+
 TEST_CASE("what BeerJSON has no place for is told, and stands in its notes") {
     const WrittenExchange written = beerjson_text(recipe_of(everything), std::nullopt, known_ingredients());
     CHECK(written.text.find("boil.evaporation: ") != std::string::npos);
@@ -274,7 +282,7 @@ TEST_CASE("texts that mean something in YAML are quoted") {
 
 TEST_CASE("a name that could turn the writing direction is written by its number") {
     Node document = read_as_document("Ale \u202E elA");
-    CHECK(recipe_file_text(document).find("\\u202E") != std::string::npos);
+    CHECK(recipe_file_text(document).find("\\U0000202E") != std::string::npos);
     CHECK(recipe_file_text(document).find("\u202E") == std::string::npos);
     CHECK(recipe_of(recipe_file_text(document)).name == "Ale \u202E elA");
 }
