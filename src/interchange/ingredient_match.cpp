@@ -204,7 +204,7 @@ bool says_crystal(const Words& words) {
     });
 }
 
-std::span<const std::string_view> told_by_color(const DraftFermentable& fermentable, const Words& words) {
+std::span<const std::string_view> candidates_for(const DraftFermentable& fermentable, const Words& words) {
     const bool is_grain = fermentable.kind == DraftKind::grain || fermentable.kind == DraftKind::unknown;
     if (fermentable.kind == DraftKind::liquid_extract) {
         return liquid_extracts;
@@ -244,17 +244,32 @@ std::optional<std::string> nearest_in_color(std::span<const std::string_view> ca
     return nearest;
 }
 
+/// The color that a file states, where it is one that can be compared.
+std::optional<MaltColor> stated_color(const std::optional<Written>& color) {
+    if (!color) {
+        return std::nullopt;
+    }
+    const auto read = uncertain_from<MaltColor>(color->text);
+    const auto* const value = std::get_if<Uncertain<MaltColor>>(&read);
+    const bool is_some = value != nullptr && in(value->middle, lovibond) > 0.0;
+    return is_some ? std::optional(value->middle) : std::nullopt;
+}
+
+/// Whether a malt of that name is commonly of quite another color: by more than a quarter (working value).
+bool is_far_in_color(const Fermentable& known, const std::optional<Written>& color) {
+    constexpr double far = 1.25;
+    const auto stated = stated_color(color);
+    const double ratio = stated ? in(*stated, lovibond) / in(known.color.middle, lovibond) : 1.0;
+    return ratio > far || ratio < 1.0 / far;
+}
+
 std::optional<Match> by_color(const DraftFermentable& fermentable, const KnownIngredients& known) {
-    const auto candidates = told_by_color(fermentable, words_of(fermentable.name->text));
-    if (candidates.empty() || !fermentable.color) {
+    const auto candidates = candidates_for(fermentable, words_of(fermentable.name->text));
+    const auto color = stated_color(fermentable.color);
+    if (candidates.empty() || !color) {
         return std::nullopt;
     }
-    const auto color = uncertain_from<MaltColor>(fermentable.color->text);
-    const auto* const value = std::get_if<Uncertain<MaltColor>>(&color);
-    if (value == nullptr || in(value->middle, lovibond) <= 0.0) {
-        return std::nullopt;
-    }
-    const auto name = nearest_in_color(candidates, value->middle, known);
+    const auto name = nearest_in_color(candidates, *color, known);
     return name ? std::optional(Match{*name, "by its color"}) : std::nullopt;
 }
 
@@ -385,13 +400,16 @@ std::optional<Match> match_fermentable(const DraftFermentable& fermentable, cons
         const auto entry = known.fermentable(tried);
         return entry && may_be(fermentable.kind, entry->kind) ? std::optional(entry->name) : std::nullopt;
     };
-    if (const auto exact = lookup(name)) {
-        return Match{*exact, {}};
-    }
+    const auto exact = known.fermentable(name);
     // `Crystal 60` and `Caramel Malt` say what they are by their color more than by their words.
-    const bool crystal = says_crystal(words_of(name));
-    if (const auto match = crystal ? by_color(fermentable, known) : std::nullopt) {
+    const bool told_by_color =
+        says_crystal(words_of(name)) &&
+        (!exact || (is_one_of(crystals, exact->name) && is_far_in_color(*exact, fermentable.color)));
+    if (const auto match = told_by_color ? by_color(fermentable, known) : std::nullopt) {
         return match;
+    }
+    if (exact) {
+        return Match{exact->name, {}};
     }
     if (const auto found = by_words(name, lookup)) {
         return Match{*found, {}};

@@ -63,6 +63,9 @@ TEST_CASE("malts and sugars by the names that people write") {
 
 TEST_CASE("crystal malts, extracts and roasted malts by their color") {
     CHECK(fermentable("Caramel/Crystal Malt - 60L", DraftKind::grain, "60 L") == "crystal medium dark");
+    CHECK(fermentable("Crystal Malt", DraftKind::grain, "60 L") == "crystal medium dark");
+    CHECK(fermentable("Crystal Malt", DraftKind::grain, "45 L") == "crystal medium");
+    CHECK(fermentable("Crystal Rye", DraftKind::grain, "100 L") == "crystal rye");
     CHECK(fermentable("Cara 50", DraftKind::grain, "50 EBC") == "crystal light");
     CHECK(fermentable("Caramalt", DraftKind::grain, "15 L") == "crystal light");
     CHECK(fermentable("Light Dry Extract", DraftKind::dry_extract, "4 L") == "dry malt extract pale");
