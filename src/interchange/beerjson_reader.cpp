@@ -247,7 +247,7 @@ void BeerJsonRecipe::read_fermentable(const Node& node) {
     fermentable.extract = read_yield(record);
     fermentable.color = record.amount("color", exchange_color_units());
     const Timing timing = read_timing(record);
-    const bool measured_otherwise = record.find("amount") != nullptr;
+    const bool has_amount = record.find("amount") != nullptr;
     fermentable.mass = mass_of(record, name_of(fermentable.name));
     record.pass_over({"origin", "producer", "product_id", "notes", "inventory"});
     record.leave_out_others();
@@ -261,7 +261,7 @@ void BeerJsonRecipe::read_fermentable(const Node& node) {
         fermentable.add = Written{timing.use == "add_to_boil" ? "boil" : "fermenter", timing.position};
     }
     // What has a unit that is not known was told; an amount that is missing the recipe's reader tells.
-    if (fermentable.mass || !measured_otherwise) {
+    if (fermentable.mass || !has_amount) {
         draft_.grist.push_back(std::move(fermentable));
     }
 }

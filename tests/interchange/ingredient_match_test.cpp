@@ -92,8 +92,8 @@ TEST_CASE("hops by the names that people write") {
 
 TEST_CASE("cultures by what their names tell, or by type and attenuation") {
     CHECK(yeast("German Ale") == "kolsch");
-    CHECK(yeast("London Ale III") == "english ale");
-    CHECK(yeast("Hefeweizen IV") == "bavarian wheat");
+    CHECK(yeast("London Ale No. 3") == "english ale");
+    CHECK(yeast("Hefeweizen No. 4") == "bavarian wheat");
     CHECK(yeast("Bohemian Lager", "lager") == "czech lager");
     CHECK(yeast("American Lager", "lager") == "american lager");
     CHECK(yeast("Belgian Saison") != "belgian abbey");
