@@ -128,6 +128,7 @@ Beer water(std::size_t draws) {
     beer.real_extract = all_at(0.0 * plato, draws);
     beer.alcohol = all_at(0.0 * percent_by_volume, draws);
     beer.bitterness = traced_at(0.0 * ibu, draws);
+    beer.tasted_bitterness = all_at(0.0 * ibu, draws);
     beer.color = traced_at(0.0 * srm, draws);
     Drivers& drivers = beer.drivers;
     for (const auto driver :
@@ -157,6 +158,7 @@ Beer blended(const Beer& first, const Beer& second, Share of_second) {
     beer.final_gravity = mixed(first.final_gravity, second.final_gravity, parts);
     beer.alcohol = mixed(first.alcohol, second.alcohol, parts);
     beer.bitterness = mixed(first.bitterness, second.bitterness, parts);
+    beer.tasted_bitterness = mixed(first.tasted_bitterness, second.tasted_bitterness, parts);
     beer.color = mixed(first.color, second.color, parts);
     derive_extracts(beer, first, second, parts);
     for (const auto formula :

@@ -41,6 +41,8 @@ class HelpLayout : public CLI::Formatter {
 struct RawOptions {
     std::string style;
     std::string guide;
+    std::string pick;
+    std::string to;
     std::string styles_folder;
     std::string ingredients_folder;
     std::string format = "text";
@@ -94,6 +96,10 @@ void add_ingredients(CLI::App& command, RawOptions& raw) {
              "Folder of ingredients that add or replace");
 }
 
+void add_pick(CLI::App& command, RawOptions& raw) {
+    add_text(command, "--pick", raw.pick, "NAME|N", "Which recipe of a file that holds several");
+}
+
 CLI::App* add_command(CLI::App& parent, const std::string& name, const std::string& description,
                       const std::string& usage) {
     CLI::App* const command = parent.add_subcommand(name, description);
@@ -110,6 +116,7 @@ Examples:
   entrywise estimate recipes/slack-tide.yaml
   entrywise estimate --format json - < recipes/slack-tide.yaml
 )");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_ingredients(*command, raw);
@@ -125,9 +132,27 @@ Examples:
   entrywise check recipes/slack-tide.yaml --style 21A --fail-at 4
 )");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_text(*command, "--fail-at", raw.fail_at, "POINTS", "Status 1 if so many points are at risk");
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
+void add_convert(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command =
+        add_command(app, "convert", "A recipe from another format, or to one",
+                    R"(Usage: entrywise convert FILE [--to recipe|beerjson] [-o OUT] [OPTIONS]
+
+Examples:
+  entrywise convert beer.xml -o beer.yaml
+  entrywise convert recipes/slack-tide.yaml --to beerjson -o slack-tide.json
+)");
+    add_text(*command, "--to", raw.to, "WHAT", "recipe or beerjson; the other one if left out");
+    add_pick(*command, raw);
+    add_format(*command, raw);
+    add_text(*command, "-o,--output", raw.output, "FILE", "Write to a file; - is standard output");
     add_styles(*command, raw);
     add_ingredients(*command, raw);
 }
@@ -146,6 +171,7 @@ Examples:
     add_texts(*command, "--measured", raw.measured, "KEY=VALUE", "Measured, in place of the recipe's values");
     add_texts(*command, "--scores", raw.scores, "SECTION=POINTS",
               "The judge's points, beside those to expect");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
@@ -164,6 +190,7 @@ Examples:
     add_text(*command, "--guide", raw.guide, "GUIDE", "Guide to rank over; bjcp-2021 if left out");
     add_texts(*command, "--among", raw.among, "CODES", "Only these styles, such as 18B,21A");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
@@ -184,6 +211,7 @@ Examples:
     add_text(*command, "--target", raw.target, "POINTS", "Points at risk to come down to; 2 if left out");
     add_text(*command, "--with", raw.with_folder, "DIR", "Folder of recipes to blend a finished beer with");
     add_text(*command, "--write", raw.write, "FILE", "Write the recipe with the least change made");
+    add_pick(*command, raw);
     add_format(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
@@ -256,6 +284,7 @@ class Understanding {
         add_rank(app_, raw_);
         add_mend(app_, raw_);
         add_estimate(app_, raw_);
+        add_convert(app_, raw_);
         add_styles_commands(app_, raw_);
     }
 
@@ -374,6 +403,8 @@ void Understanding::choose_command(CLI::App& command) {
                                             : Command::styles_validate;
     } else if (name == "explain") {
         call_.command = Command::explain;
+    } else if (name == "convert") {
+        call_.command = Command::convert;
     } else if (name == "estimate" || name == "check") {
         call_.command = name == "check" ? Command::check : Command::estimate;
     } else if (name == "mend") {
@@ -402,6 +433,8 @@ void Understanding::check_words(const CLI::App& command) {
         const bool shows_styles = call_.command == Command::styles_show;
         fault(shows_styles ? "no style" : "no file", shows_styles ? "a style's code" : "one file or more", {},
               see_help(command));
+    } else if (call_.command == Command::convert && call_.words.size() > 1) {
+        fault(call_.words[1], "one file", {}, see_help(command));
     }
 }
 
@@ -409,6 +442,8 @@ void Understanding::check_options() {
     call_.style = raw_.style;
     call_.guide = raw_.guide;
     call_.card = raw_.card;
+    call_.pick = raw_.pick;
+    call_.to = raw_.to.empty() ? raw_.to : one_of("--to", raw_.to, {"recipe", "beerjson"});
     call_.styles_folder = raw_.styles_folder;
     call_.ingredients_folder = raw_.ingredients_folder;
     call_.among = raw_.among;

@@ -16,6 +16,7 @@ enum class Command {
     rank,
     mend,
     explain,
+    convert,
     styles_list,
     styles_show,
     styles_compare,
@@ -31,6 +32,8 @@ struct Call {
     std::string style;               ///< code, empty to take what each recipe declares
     std::string guide;               ///< the one guide that is asked for, empty for all
     bool card = false;               ///< a style as a judge holds it at the table
+    std::string pick;                ///< of several recipes in one file, by name or number
+    std::string to;                  ///< `recipe` or `beerjson`; empty to take the other one of the two
     std::string styles_folder;
     std::string ingredients_folder;
     Format format = Format::text;

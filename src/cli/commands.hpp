@@ -12,6 +12,9 @@ ExitStatus estimate_command(const Call& call);
 /// as printed, reaches that many.
 ExitStatus check_command(const Call& call);
 
+/// `convert`: a recipe of another format as a recipe file, or a recipe file as one of another format.
+ExitStatus convert_command(const Call& call);
+
 /// `rank`: the styles of a guide, or those named, in the order in which to enter each recipe.
 ExitStatus rank_command(const Call& call);
 

@@ -27,6 +27,8 @@ ExitStatus answer(const Call& call) {
             return explain_command(call);
         case Command::mend:
             return mend_command(call);
+        case Command::convert:
+            return convert_command(call);
         case Command::styles_list:
             return styles_list_command(call);
         case Command::styles_show:

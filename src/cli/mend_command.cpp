@@ -116,7 +116,7 @@ std::optional<std::vector<Fault>> write_mended(const std::string& word, const Me
 }
 
 Outcome<Report> report_of(const std::string& word, const Call& call, const Knowledge& knowledge) {
-    const Outcome<Recipe> recipe = recipe_named(word, knowledge.library.ingredients());
+    const Outcome<Recipe> recipe = recipe_named(word, knowledge.library.ingredients(), call.pick);
     if (!recipe) {
         return recipe.faults;
     }

@@ -69,7 +69,7 @@ ExitStatus rank_command(const Call& call) {
         return report_faults(call, styles.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, knowledge->library.ingredients());
+        const Outcome<Recipe> recipe = recipe_named(word, knowledge->library.ingredients(), call.pick);
         return recipe ? Outcome<Report>(report_of(*recipe, *styles, call, knowledge->handbook))
                       : Outcome<Report>(recipe.faults);
     });

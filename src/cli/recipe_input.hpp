@@ -1,14 +1,31 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "base/fault.hpp"
+#include "interchange/remark.hpp"
 #include "reading/known_ingredients.hpp"
+#include "reading/node.hpp"
 #include "recipe/recipe.hpp"
 
 namespace entrywise {
 
-/// The recipe that a word of the call names. Where someone has to type it, that is said.
-Outcome<Recipe> recipe_named(const std::string& word, const KnownIngredients& known);
+/// A recipe as it came in.
+struct RecipeInput {
+    Recipe recipe;
+    Node document;                ///< as the recipe file that says the same
+    bool is_recipe_file = true;   ///< false for a file of another format
+    std::vector<Remark> remarks;  ///< on what another format made necessary
+};
+
+/// The recipe that a word of the call names: a recipe file, or a file of another format, by what it says or
+/// its ending. `pick` chooses one of several by name or number. Where someone has to type it, that is said.
+Outcome<RecipeInput> recipe_input(const std::string& word, const KnownIngredients& known,
+                                  const std::string& pick);
+
+/// The recipe alone; what there is to know of another format is told.
+Outcome<Recipe> recipe_named(const std::string& word, const KnownIngredients& known,
+                             const std::string& pick = {});
 
 }  // namespace entrywise

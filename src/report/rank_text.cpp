@@ -64,6 +64,26 @@ std::string table_text(const Ranking& ranking, const TextStyle& style) {
                       0, 0, style);
 }
 
+/// The style of the first rows that loses fewest points, where that is not the first.
+std::string fewest_points_text(const Ranking& ranking, const TextStyle& style) {
+    constexpr double worth_telling = 1.0;
+    const auto rows =
+        ranking.styles.begin() + static_cast<std::ptrdiff_t>(std::min(most_rows, ranking.styles.size()));
+    const auto fewest = std::min_element(
+        ranking.styles.begin(), rows,
+        [](const auto& left, const auto& right) { return left.at_risk.median < right.at_risk.median; });
+    if (ranking.styles.front().at_risk.median - fewest->at_risk.median < worth_telling) {
+        return {};
+    }
+    return '\n' +
+           paragraph(
+               shown(fmt::format("Fewest points at risk of these: {}, {}. By points alone it is the safer "
+                                 "entry; more in it speaks for another style.",
+                                 name_of(*fewest), points_text(fewest->at_risk.median)),
+                     style),
+               0, 0, style);
+}
+
 /// What speaks against a style: its dearest findings and what is not customary.
 std::string against_text(const RankedStyle& ranked, const TextStyle& style) {
     constexpr std::size_t most_findings = 3;
@@ -184,7 +204,7 @@ std::string rank_text(const Ranking& ranking, const Recipe& recipe, const ScoreS
     if (ranking.styles.empty()) {
         return text + paragraph("None of these styles says enough to hold a beer against it.", 0, 0, style);
     }
-    text += table_text(ranking, style) + '\n';
+    text += table_text(ranking, style) + fewest_points_text(ranking, style) + '\n';
     for (std::size_t index = 0; index < std::min(explained, ranking.styles.size()); ++index) {
         text += against_text(ranking.styles[index], style);
     }
