@@ -24,8 +24,8 @@ namespace {
 
 /// All styles are held against a tasting of few draws, which tells who comes first; the first of them then
 /// against all draws.
-constexpr std::size_t few_draws = 32;
-constexpr std::size_t held_finely = 8;
+constexpr std::size_t few_draws = 16;
+constexpr std::size_t held_finely = 6;
 constexpr std::size_t shown_in_full = 5;
 constexpr std::size_t bases_tried = 3;
 
@@ -50,6 +50,7 @@ struct Candidate {
     StyleFit fit;
     double distance = 0.0;
     Estimate<double> points;
+    std::optional<Sheet> sheet;  ///< where it was held finely
 
     const Style& judged() const { return base == nullptr ? *style : judged_on_base; }
 };
@@ -109,13 +110,12 @@ class Ranker {
 
     bool can_enter(const Style& specialty) const { return has_what_it_asks_for(specialty, specials_); }
 
-    void hold_points(Candidate& candidate, const Table& table) const {
+    /// Holds a candidate against all draws, with what is found.
+    void hold_finely(Candidate& candidate, const Table& fine) const {
         const Style& style = candidate.judged();
-        candidate.points =
-            points_at_risk(table.tasting.beer, table.tasting.profile, style, handbook_.score_sheet,
-                           cost_of_miss_, findings_of_kind(table, style, handbook_));
-        candidate.fit.points = mean_of(candidate.points);
-        candidate.distance = distance_of(candidate.fit, usual_fit_weights());
+        candidate.sheet = judge(fine.tasting.beer, fine.tasting.profile, style, handbook_.score_sheet,
+                                findings_of_kind(fine, style, handbook_));
+        count(candidate, candidate.sheet->points);
     }
 
     const Table& coarse() const { return coarse_; }
@@ -143,7 +143,15 @@ class Ranker {
                          .hops = candidate.custom.hops,
                          .grist = candidate.custom.grist,
                          .rarity = style.custom.seldom || candidate.base != nullptr ? 1.0 : 0.0};
-        hold_points(candidate, coarse_);
+        count(candidate,
+              points_at_risk(coarse_.tasting.beer, coarse_.tasting.profile, style, handbook_.score_sheet,
+                             cost_of_miss_, findings_of_kind(coarse_, style, handbook_)));
+    }
+
+    static void count(Candidate& candidate, Estimate<double> points) {
+        candidate.points = std::move(points);
+        candidate.fit.points = mean_of(candidate.points);
+        candidate.distance = distance_of(candidate.fit, usual_fit_weights());
     }
 
     const Recipe& recipe_;
@@ -351,26 +359,25 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
     const std::size_t finely = std::min(held_finely, candidates.size());
     const Table fine = table_for(recipe, handbook, usual_draws);
     for (std::size_t index = 0; index < finely; ++index) {
-        ranker.hold_points(candidates[index], fine);
+        ranker.hold_finely(candidates[index], fine);
     }
     std::stable_sort(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(finely), is_closer);
     const std::vector<double> chances = chances_of(candidates, finely, usual_draws);
     Ranking ranking;
+    ranking.styles.reserve(candidates.size());
     for (std::size_t index = 0; index < candidates.size(); ++index) {
         Candidate& candidate = candidates[index];
         const bool is_declared = declared && is_of(*candidate.style, *declared);
         if (is_declared) {
             ranking.declared = index;
         }
-        const bool in_full = index < shown_in_full || is_declared;
-        if (in_full && index >= finely) {
-            ranker.hold_points(candidate, fine);
+        if (is_declared && !candidate.sheet) {
+            ranker.hold_finely(candidate, fine);
         }
-        RankedStyle ranked = ranked_style(candidate, index < finely || in_full ? fine : ranker.coarse());
+        RankedStyle ranked = ranked_style(candidate, candidate.sheet ? fine : ranker.coarse());
         ranked.best = chances[index];
-        if (in_full) {
-            ranked.sheet = judge(fine.tasting.beer, fine.tasting.profile, candidate.judged(),
-                                 handbook.score_sheet, findings_of_kind(fine, candidate.judged(), handbook));
+        if (index < shown_in_full || is_declared) {
+            ranked.sheet = std::move(candidate.sheet);
             ranked.declarations =
                 missing_declarations(recipe, *candidate.style, handbook.phrases.declarations);
         }

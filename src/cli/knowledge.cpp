@@ -51,9 +51,11 @@ Outcome<Knowledge> knowledge_for(const Call& call) {
 }
 
 Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide) {
+    const std::vector<StyleName> names = library.style_names(guide);
     std::vector<Style> styles;
+    styles.reserve(names.size());
     std::vector<Fault> faults;
-    for (const StyleName& name : library.style_names(guide)) {
+    for (const StyleName& name : names) {
         Outcome<Style> style = library.style(name);
         if (style) {
             styles.push_back(*std::move(style.value));

@@ -32,17 +32,30 @@ double charged_steps(double outside, Charged charged) {
     return is_charged ? outside : 0.0;
 }
 
-/// The dearest charge of a draw. A section is charged with the dearest attribute of its own; where the cause
-/// shows in none of the section's attributes, with the dearest of all.
-Charge* dearest_of(std::vector<Charge>& charges, Section section, bool has_own, std::size_t draw) {
-    Charge* dearest = nullptr;
+/// The charges that count in a section: those of its own attributes; where the cause shows in none of them,
+/// those of all. What is inside in every draw charges nothing.
+std::vector<Charge*> counted_in(Section section, std::vector<Charge>& charges) {
+    const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
+        return charge.deviation->section == section;
+    });
+    std::vector<Charge*> counted;
     for (Charge& charge : charges) {
-        const bool counts = !has_own || charge.deviation->section == section;
-        if (counts && (dearest == nullptr || charge.points[draw] > dearest->points[draw])) {
-            dearest = &charge;
+        if ((!has_own || charge.deviation->section == section) && !charge.deviation->is_inside) {
+            counted.push_back(&charge);
         }
     }
-    return dearest != nullptr && dearest->points[draw] > 0.0 ? dearest : nullptr;
+    return counted;
+}
+
+/// The dearest charge of a draw, if any costs anything.
+Charge* dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
+    Charge* dearest = charges.front();
+    for (Charge* const charge : charges) {
+        if (charge->points[draw] > dearest->points[draw]) {
+            dearest = charge;
+        }
+    }
+    return dearest->points[draw] > 0.0 ? dearest : nullptr;
 }
 
 /// Overall impression follows what the cause takes in the other sections, where one of them may be right; a
@@ -146,14 +159,15 @@ double Account::charged_before(const Tally& tally, Section section, std::size_t 
 
 void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
                       std::vector<double>& elsewhere) {
-    const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
-        return charge.deviation->section == section;
-    });
+    const std::vector<Charge*> counted = counted_in(section, charges);
+    if (counted.empty()) {
+        return;
+    }
     std::vector<double>& left = left_[section];
     const double most = most_of(section);
     const double limit = std::min(cause.at_most[section].value_or(most), most);
     for (std::size_t draw = 0; draw < left.size(); ++draw) {
-        Charge* dearest = dearest_of(charges, section, has_own, draw);
+        Charge* const dearest = dearest_of(counted, draw);
         if (dearest == nullptr) {
             continue;
         }

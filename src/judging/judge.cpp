@@ -96,7 +96,8 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     for (const Section section : sections) {
         sheet.at_risk[section] = summary(account.at_risk(section));
     }
-    sheet.total = summary(account.at_risk());
+    sheet.points = account.at_risk();
+    sheet.total = summary(sheet.points);
     sheet.if_otherwise_well_made = score_range(sheet.total, score_sheet);
     for (const Attribute attribute : all_attributes()) {
         sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;

@@ -70,6 +70,7 @@ struct Sheet {
     std::vector<NumberCheck> numbers;
     BySection<PointsAtRisk> at_risk;
     PointsAtRisk total;
+    Estimate<double> points;            ///< the total, draw by draw
     ScoreRange if_otherwise_well_made;  ///< the score, where brewing and keeping take nothing further
     std::vector<Finding> findings;
     std::vector<Strength> strengths;  ///< what marks the style most first; at most three

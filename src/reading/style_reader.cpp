@@ -102,15 +102,18 @@ std::optional<Attribute> attribute_from(const Node& node, FaultLog& faults) {
     if (!text) {
         return std::nullopt;
     }
-    Texts known(other_judgement_calls.begin(), other_judgement_calls.end());
-    if (std::find(known.begin(), known.end(), *text) != known.end()) {
+    if (std::find(other_judgement_calls.begin(), other_judgement_calls.end(), *text) !=
+        other_judgement_calls.end()) {
         return std::nullopt;
     }
     for (const Attribute attribute : all_attributes()) {
-        known.emplace_back(name_of(attribute));
-        if (known.back() == *text) {
+        if (name_of(attribute) == *text) {
             return attribute;
         }
+    }
+    Texts known(other_judgement_calls.begin(), other_judgement_calls.end());
+    for (const Attribute attribute : all_attributes()) {
+        known.emplace_back(name_of(attribute));
     }
     faults.add(
         node.position,
