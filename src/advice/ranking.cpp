@@ -133,6 +133,20 @@ class Ranker {
         }
     }
 
+    /// Other grains and sugars are in many beers that nobody enters for them; smoke, fruit, spice, wood and
+    /// wild yeast are there to be entered for (working value).
+    double rarity_of(const Candidate& candidate) const {
+        constexpr double of_what_is_there_for_it = 0.4;
+        if (candidate.base == nullptr) {
+            return candidate.style->custom.seldom ? 1.0 : 0.0;
+        }
+        const bool is_there_for_it = std::any_of(specials_.begin(), specials_.end(), [&](Special special) {
+            return special != Special::grain && special != Special::sugar &&
+                   has_place_for(*candidate.style, special) && !has_place_for(*candidate.base, special);
+        });
+        return is_there_for_it ? of_what_is_there_for_it : 1.0;
+    }
+
     void hold_all(Candidate& candidate) const {
         const Style& style = candidate.judged();
         candidate.custom = custom_fit(recipe_, coarse_.tasting.beer, style);
@@ -142,7 +156,7 @@ class Ranker {
                          .yeast = candidate.custom.yeast,
                          .hops = candidate.custom.hops,
                          .grist = candidate.custom.grist,
-                         .rarity = style.custom.seldom || candidate.base != nullptr ? 1.0 : 0.0};
+                         .rarity = rarity_of(candidate)};
         count(candidate,
               points_at_risk(coarse_.tasting.beer, coarse_.tasting.profile, style, handbook_.score_sheet,
                              cost_of_miss_, findings_of_kind(coarse_, style, handbook_)));
