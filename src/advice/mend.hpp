@@ -7,6 +7,7 @@
 #include "advice/attempt.hpp"
 #include "advice/caution.hpp"
 #include "advice/change.hpp"
+#include "advice/ranking.hpp"
 #include "base/number.hpp"
 #include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
@@ -58,6 +59,7 @@ struct Mending {
     double target = 0.0;  ///< those that the proposals keep to: half of what is at risk where the wanted ones
                           ///< cannot be reached
     std::vector<Proposal> proposals;
+    std::vector<RankedStyle> elsewhere;  ///< where else to enter a finished beer (`better_places`), or none
 
     /// As printed, with one decimal.
     bool is_in_already() const { return rounded(sheet.total.median, 1) <= wanted; }
@@ -71,5 +73,10 @@ struct Mending {
 /// next brew will not repeat it. At stage `brewed`, what was measured holds for the beer as it is.
 Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook, const MendingMeans& means,
              const MendingWish& wish, const std::optional<Style>& base_style = {});
+
+/// The styles in which a beer would lose at least a point less than in the one it was mended for: of the
+/// first five of a ranking, at most three, the nearest first.
+std::vector<RankedStyle> better_places(const Mending& mending, const std::vector<Style>& styles,
+                                       const Handbook& handbook);
 
 }  // namespace entrywise

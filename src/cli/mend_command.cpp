@@ -48,7 +48,15 @@ Outcome<Mending> mending_of(const std::string& word, const Recipe& recipe, const
     MendingWish wish;
     wish.stage = call.brewed ? Stage::brewed : Stage::recipe;
     wish.target = call.target.value_or(wish.target);
-    return mend(recipe, entered->style, knowledge.handbook, means, wish, entered->base_style);
+    Mending mending = mend(recipe, entered->style, knowledge.handbook, means, wish, entered->base_style);
+    if (call.brewed) {
+        const Outcome<std::vector<Style>> styles = styles_of(knowledge.library, entered->style.guide);
+        if (!styles) {
+            return styles.faults;
+        }
+        mending.elsewhere = better_places(mending, *styles, knowledge.handbook);
+    }
+    return mending;
 }
 
 Fault unwritable(const Call& call, std::string found, std::string expected, std::string remedy) {

@@ -72,6 +72,13 @@ Json mend_json(const Mending& mending, const ScoreSheet& score_sheet) {
     for (const Proposal& proposal : mending.proposals) {
         document["proposals"].push_back(proposal_json(proposal, mending, score_sheet));
     }
+    document["elsewhere"] = Json::array();
+    for (const RankedStyle& place : mending.elsewhere) {
+        document["elsewhere"].push_back(
+            {{"style", {{"guide", place.name.guide}, {"code", place.name.code}, {"name", place.title}}},
+             {"at_risk", json_interval({place.at_risk.median, place.at_risk.low, place.at_risk.high},
+                                       points_decimals)}});
+    }
     document["stage"] = mending.stage == Stage::recipe ? "recipe" : "brewed";
     document["wanted"] = json_number(mending.wanted, points_decimals);
     document["target"] = json_number(mending.target, points_decimals);

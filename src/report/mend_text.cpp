@@ -231,6 +231,18 @@ std::string summary_text(const Mending& mending, const ScoreSheet& score_sheet) 
                        points_text(mending.sheet.total.median), joined(changes, "; "));
 }
 
+std::string elsewhere_text(const Mending& mending, const TextStyle& style) {
+    std::vector<std::string> places;
+    for (const RankedStyle& place : mending.elsewhere) {
+        const std::string base = place.base ? ", on " + place.base->code : std::string();
+        places.push_back(fmt::format("{} {}{}, with {} points at risk", place.name.code, place.title, base,
+                                     points_text(place.at_risk.median)));
+    }
+    return places.empty()
+               ? std::string()
+               : paragraph(shown("Or enter it as " + listed(places) + ".", style), 0, 0, style) + '\n';
+}
+
 }  // namespace
 
 std::string mend_text(const Mending& mending, const ScoreSheet& score_sheet, const TextStyle& style) {
@@ -244,7 +256,8 @@ std::string mend_text(const Mending& mending, const ScoreSheet& score_sheet, con
     for (std::size_t index = 0; index < mending.proposals.size(); ++index) {
         text += proposal_text(mending.proposals[index], index + 1, mending, score_sheet, style) + '\n';
     }
-    return text + paragraph(shown(summary_text(mending, score_sheet), style), 0, 0, style);
+    return text + elsewhere_text(mending, style) +
+           paragraph(shown(summary_text(mending, score_sheet), style), 0, 0, style);
 }
 
 }  // namespace entrywise
