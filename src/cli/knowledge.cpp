@@ -1,9 +1,13 @@
 #include "cli/knowledge.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <iterator>
 #include <utility>
 
+#include "base/nearest_word.hpp"
+#include "base/text.hpp"
 #include "reading/library_folders.hpp"
 #include "reading/perception_reader.hpp"
 #include "reading/phrase_reader.hpp"
@@ -52,6 +56,13 @@ Outcome<Knowledge> knowledge_for(const Call& call) {
 
 Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide) {
     const std::vector<StyleName> names = library.style_names(guide);
+    if (names.empty()) {
+        return Fault{.place = {"command line", {}},
+                     .found = fmt::format("the unknown guide '{}'", guide),
+                     .expected = fmt::format("one of {}", joined(library.guides(), ", ")),
+                     .nearest = nearest_word(guide, library.guides()),
+                     .remedy = {}};
+    }
     std::vector<Style> styles;
     styles.reserve(names.size());
     std::vector<Fault> faults;

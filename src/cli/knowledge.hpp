@@ -21,7 +21,7 @@ Outcome<Knowledge> knowledge_for(const Call& call);
 /// Every style of every guide, those of the default guide first. A file that is wrong is a fault.
 Outcome<std::vector<Style>> all_styles(const Library& library);
 
-/// The styles of one guide, in the order of their codes.
+/// The styles of one guide, in the order of their codes. A guide that is not known is a fault.
 Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide);
 
 /// The style that a text of the call names, with the fault placed in the call.

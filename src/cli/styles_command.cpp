@@ -1,6 +1,5 @@
 #include <fmt/format.h>
 
-#include "base/nearest_word.hpp"
 #include "base/text.hpp"
 #include "cli/commands.hpp"
 #include "cli/each_input.hpp"
@@ -20,13 +19,6 @@ namespace {
 Outcome<std::vector<Style>> styles_wanted(const Library& library, const std::string& guide) {
     if (guide.empty()) {
         return all_styles(library);
-    }
-    if (library.style_names(guide).empty()) {
-        return Fault{.place = {"command line", {}},
-                     .found = fmt::format("the unknown guide '{}'", guide),
-                     .expected = fmt::format("one of {}", joined(library.guides(), ", ")),
-                     .nearest = nearest_word(guide, library.guides()),
-                     .remedy = {}};
     }
     return styles_of(library, guide);
 }
