@@ -26,7 +26,7 @@ namespace {
 /// All styles are held against a tasting of few draws, which tells who comes first; the first of them then
 /// against all draws.
 constexpr std::size_t few_draws = 16;
-constexpr std::size_t held_finely = 5;
+constexpr std::size_t held_finely = 8;
 constexpr std::size_t shown_in_full = 5;
 constexpr std::size_t bases_tried = 3;
 
@@ -199,14 +199,28 @@ bool stands_alone(const Style& style) {
     return ranges.original_gravity || ranges.final_gravity || ranges.alcohol || ranges.bitterness;
 }
 
+/// Works on each of so many things that know nothing of one another, every second one at the side.
+template <class Work>
+void each_of(std::size_t count, Work work) {
+    const auto every_second = [&](std::size_t first) {
+        for (std::size_t index = first; index < count; index += 2) {
+            work(index);
+        }
+    };
+    std::future<void> at_the_side = std::async(std::launch::async, every_second, std::size_t{1});
+    every_second(0);
+    at_the_side.get();
+}
+
 std::vector<Candidate> candidates_of(const std::vector<Style>& styles, const Ranker& ranker) {
-    std::vector<Candidate> candidates;
-    candidates.reserve(styles.size());
+    std::vector<const Style*> alone;
     for (const Style& style : styles) {
         if (stands_alone(style)) {
-            candidates.push_back(ranker.held(style));
+            alone.push_back(&style);
         }
     }
+    std::vector<Candidate> candidates(alone.size());
+    each_of(alone.size(), [&](std::size_t index) { candidates[index] = ranker.held(*alone[index]); });
     std::stable_sort(candidates.begin(), candidates.end(), is_closer);
     const std::size_t bases = std::min(bases_tried, candidates.size());
     std::vector<Candidate> specialties;
@@ -376,9 +390,7 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
     std::vector<Candidate> candidates = candidates_of(styles, ranker);
     const std::size_t finely = std::min(held_finely, candidates.size());
     const Table fine = all_draws.get();
-    for (std::size_t index = 0; index < finely; ++index) {
-        ranker.hold_finely(candidates[index], fine);
-    }
+    each_of(finely, [&](std::size_t index) { ranker.hold_finely(candidates[index], fine); });
     std::stable_sort(candidates.begin(), candidates.begin() + static_cast<std::ptrdiff_t>(finely), is_closer);
     const std::vector<double> chances = chances_of(candidates, finely, usual_draws);
     Ranking ranking;
