@@ -7,6 +7,7 @@
 
 #include "advice/special.hpp"
 #include "base/text.hpp"
+#include "style/customary.hpp"
 
 namespace entrywise {
 
@@ -27,32 +28,19 @@ bool holds(const Texts& texts, std::string_view word) {
     return std::find(texts.begin(), texts.end(), word) != texts.end();
 }
 
-double departure_of(const YeastClass& yeast, const Custom& custom) {
-    if (holds(custom.yeast_typical, yeast.name)) {
-        return 0.0;
-    }
-    return holds(custom.yeast_possible, yeast.name) ? possible_yeast : 1.0;
+double departure(Customary custom, double of_possible) {
+    return custom == Customary::usual ? 0.0 : (custom == Customary::possible ? of_possible : 1.0);
 }
 
 void hold_yeast(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
     for (const YeastAddition& addition : recipe.yeasts) {
-        const double departure = departure_of(addition.yeast, custom);
-        fit.yeast += departure / static_cast<double>(recipe.yeasts.size());
-        if (departure == 1.0) {
+        const Customary kind = custom_of_yeast(custom, addition.yeast.name);
+        fit.yeast += departure(kind, possible_yeast) / static_cast<double>(recipe.yeasts.size());
+        if (kind == Customary::seldom) {
             fit.departures.push_back("fermented with " + addition.yeast.name +
                                      " yeast, which this style seldom is");
         }
     }
-}
-
-double departure_of(const Hop& hop, const Custom& custom) {
-    const auto is_in = [&](const Texts& families) {
-        return holds(families, hop.family) || holds(families, "any");
-    };
-    if (is_in(custom.hops_typical)) {
-        return 0.0;
-    }
-    return is_in(custom.hops_possible) ? possible_hops : 1.0;
 }
 
 /// The part of each addition in the hop aroma, or in the mass of hops where none is smelled.
@@ -85,9 +73,9 @@ void hold_hops(const Recipe& recipe, const Beer& beer, const Custom& custom, Cus
     double foreign = 0.0;
     Texts names;
     for (std::size_t index = 0; index < recipe.hops.size(); ++index) {
-        const double departure = departure_of(recipe.hops[index].hop, custom);
-        fit.hops += departure * shares[index];
-        if (departure == 1.0 && shares[index] > 0.0) {
+        const Customary kind = custom_of_hops(custom, recipe.hops[index].hop.family);
+        fit.hops += departure(kind, possible_hops) * shares[index];
+        if (kind == Customary::seldom && shares[index] > 0.0) {
             foreign += shares[index];
             if (!holds(names, recipe.hops[index].hop.name)) {
                 names.push_back(recipe.hops[index].hop.name);

@@ -1,15 +1,14 @@
 #include "advice/ranking.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <future>
-#include <map>
 #include <numeric>
 #include <set>
 
 #include "advice/custom_fit.hpp"
 #include "advice/number_fit.hpp"
+#include "advice/separation.hpp"
 #include "advice/special.hpp"
 #include "judging/cost_of_miss.hpp"
 #include "judging/declared.hpp"
@@ -59,19 +58,6 @@ struct Candidate {
 double mean_of(const Estimate<double>& estimate) {
     const auto& draws = estimate.draws();
     return std::accumulate(draws.begin(), draws.end(), 0.0) / static_cast<double>(draws.size());
-}
-
-double breadth_of(const Style& style) {
-    double sum = 0.0;
-    int count = 0;
-    for (const Attribute attribute : all_attributes()) {
-        if (const auto& expectation = style.expected[attribute]; expectation && !expectation->assumed) {
-            sum += std::log(expectation->high - expectation->low + 1.0);
-            ++count;
-        }
-    }
-    constexpr double of_no_words = 1.5;
-    return count > 0 ? sum / count : of_no_words;
 }
 
 std::vector<Finding> findings_of_kind(const Table& table, const Style& style, const Handbook& handbook) {
@@ -282,69 +268,6 @@ std::vector<double> chances_of(const std::vector<Candidate>& candidates, std::si
     return chances;
 }
 
-/// The findings of the first styles, each with what it costs in every one of them.
-std::vector<Separation> separations_of(const std::vector<RankedStyle>& styles) {
-    constexpr std::size_t most = 6;
-    constexpr double least_difference = 0.5;
-    std::map<std::string, std::vector<double>> points;
-    const std::size_t sheets = std::min(shown_in_full, styles.size());
-    for (std::size_t index = 0; index < sheets; ++index) {
-        for (const Finding& finding : styles[index].sheet->findings) {
-            points[id_of(finding)].resize(sheets, 0.0);
-            points[id_of(finding)][index] = finding.points;
-        }
-    }
-    const auto spread = [](const Separation& separation) {
-        const auto [low, high] = std::minmax_element(separation.points.begin(), separation.points.end());
-        return *high - *low;
-    };
-    std::vector<Separation> separations;
-    for (const auto& [id, costs] : points) {
-        if (spread({id, costs}) >= least_difference) {
-            separations.push_back({id, costs});
-        }
-    }
-    std::stable_sort(
-        separations.begin(), separations.end(),
-        [&](const Separation& first, const Separation& second) { return spread(first) > spread(second); });
-    separations.resize(std::min(separations.size(), most));
-    return separations;
-}
-
-std::string levels_in_words(double levels) {
-    const auto whole = static_cast<std::size_t>(std::clamp(std::round(levels), 1.0, 4.0));
-    constexpr std::array<std::string_view, 4> words{"one level", "two levels", "three levels", "four levels"};
-    return std::string(words[whole - 1]);
-}
-
-std::string spoken(const Finding& finding) {
-    std::string word = finding.attribute;
-    std::replace(word.begin(), word.end(), '_', ' ');
-    return word;
-}
-
-/// A style behind the first that one finding alone keeps there.
-std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles) {
-    std::vector<std::string> near_misses;
-    for (std::size_t index = 1; index < std::min(shown_in_full, styles.size()); ++index) {
-        const RankedStyle& style = styles[index];
-        const double behind = style.distance - styles.front().distance;
-        for (const Finding& finding : style.sheet->findings) {
-            const bool is_level = attribute_named(finding.section, finding.attribute).has_value();
-            if (finding.points < behind || !is_level) {
-                continue;
-            }
-            const bool above = finding.direction == Direction::above;
-            const double levels =
-                above ? finding.level - finding.accepted_high : finding.accepted_low - finding.level;
-            near_misses.push_back(levels_in_words(levels) + (above ? " less " : " more ") + spoken(finding) +
-                                  " and " + style.name.code + " " + style.title + " leads");
-            break;
-        }
-    }
-    return near_misses;
-}
-
 /// Whether a style is the one of that name, or a variant of it, or what it is a variant of.
 bool is_of(const Style& style, const StyleName& name) {
     const std::string parent = name.code.substr(0, name.code.find('-'));
@@ -369,17 +292,6 @@ RankedStyle ranked_style(const Candidate& candidate, const Table& table) {
 }
 
 }  // namespace
-
-// fitted: tools/measure-ranking, 49 published recipes with the styles that they were accepted in
-FitWeights usual_fit_weights() {
-    return {.numbers = 2.0, .breadth = 20.0, .yeast = 18.0, .hops = 5.5, .grist = 6.0, .rarity = 9.0};
-}
-
-double distance_of(const StyleFit& fit, const FitWeights& weights) {
-    return fit.points + weights.numbers * fit.numbers + weights.breadth * fit.breadth +
-           weights.yeast * fit.yeast + weights.hops * fit.hops + weights.grist * fit.grist +
-           weights.rarity * fit.rarity;
-}
 
 Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook,
              const std::optional<StyleName>& declared) {
@@ -413,8 +325,8 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
         }
         ranking.styles.push_back(std::move(ranked));
     }
-    ranking.separations = separations_of(ranking.styles);
-    ranking.near_misses = near_misses_of(ranking.styles);
+    ranking.separations = separations_of(ranking.styles, shown_in_full);
+    ranking.near_misses = near_misses_of(ranking.styles, shown_in_full);
     return ranking;
 }
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "advice/style_fit.hpp"
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
 #include "style/declaration.hpp"
@@ -12,33 +13,6 @@
 #include "style/style.hpp"
 
 namespace entrywise {
-
-/// What a beer's place among the styles is decided by. Distances are in points; customs and numbers are
-/// brought to points by the weights of `distance_of`.
-struct StyleFit {
-    double points = 0.0;   ///< expected points at risk
-    double numbers = 0.0;  ///< how unlikely its numbers are among beers of the style (`NumberFit`)
-    double breadth = 0.0;  ///< how widely the style is worded: mean logarithm of levels that it accepts
-    double yeast = 0.0;    ///< departures from what is customary (`CustomFit`)
-    double hops = 0.0;
-    double grist = 0.0;
-    double rarity = 0.0;  ///< 1 for a style that few enter, and for one that stands on another
-};
-
-/// How much each of these counts, in points.
-struct FitWeights {
-    double numbers = 0.0;
-    double breadth = 0.0;
-    double yeast = 0.0;
-    double hops = 0.0;
-    double grist = 0.0;
-    double rarity = 0.0;
-};
-
-/// Fitted to the styles that real recipes were accepted in, by `tools/measure-ranking FOLDER`, and rounded.
-FitWeights usual_fit_weights();
-
-double distance_of(const StyleFit& fit, const FitWeights& weights);
 
 /// A style as a place to enter.
 struct RankedStyle {

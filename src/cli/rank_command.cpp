@@ -68,6 +68,11 @@ ExitStatus rank_command(const Call& call) {
     if (!styles) {
         return report_faults(call, styles.faults);
     }
+    if (!call.style.empty()) {
+        if (const Outcome<Style> style = style_called(knowledge->library, call.style); !style) {
+            return report_faults(call, style.faults);
+        }
+    }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
         const Outcome<Recipe> recipe = recipe_named(word, knowledge->library.ingredients(), call.pick);
         return recipe ? Outcome<Report>(report_of(*recipe, *styles, call, knowledge->handbook))

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "style/customary.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -45,15 +47,10 @@ struct Smell {
     }
 };
 
-bool holds(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 /// Hops of a family that is usual for the style smell as the style does, whatever words a cultivar is told
 /// in.
 bool is_usual(const Hop& hop, const Custom& custom) {
-    return holds(custom.hops_typical, hop.family) || holds(custom.hops_possible, hop.family) ||
-           holds(custom.hops_typical, "any");
+    return custom_of_hops(custom, hop.family) != Customary::seldom;
 }
 
 Smell of_hops(const Recipe& recipe, const std::vector<SourceShare>& sources, const Style& style) {
@@ -84,7 +81,7 @@ Smell of_malts(const Recipe& recipe, const std::vector<SourceShare>& sources) {
 /// A yeast that is usual for the style gives what the style is known for, the wine and dried fruit of age
 /// with it.
 bool is_usual(const YeastClass& yeast, const Custom& custom) {
-    return holds(custom.yeast_typical, yeast.name) || holds(custom.yeast_possible, yeast.name);
+    return custom_of_yeast(custom, yeast.name) != Customary::seldom;
 }
 
 Smell of_yeasts(const Recipe& recipe, const Style& style, std::vector<std::string> YeastClass::*notes,

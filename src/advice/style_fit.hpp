@@ -1,0 +1,37 @@
+#pragma once
+
+#include "style/style.hpp"
+
+namespace entrywise {
+
+/// What a beer's place among the styles is decided by. Distances are in points; customs and numbers are
+/// brought to points by the weights of `distance_of`.
+struct StyleFit {
+    double points = 0.0;   ///< expected points at risk
+    double numbers = 0.0;  ///< how unlikely its numbers are among beers of the style (`NumberFit`)
+    double breadth = 0.0;  ///< how widely the style is worded: mean logarithm of levels that it accepts
+    double yeast = 0.0;    ///< departures from what is customary (`CustomFit`)
+    double hops = 0.0;
+    double grist = 0.0;
+    double rarity = 0.0;  ///< 1 for a style that few enter, and for one that stands on another
+};
+
+/// How much each of these counts, in points.
+struct FitWeights {
+    double numbers = 0.0;
+    double breadth = 0.0;
+    double yeast = 0.0;
+    double hops = 0.0;
+    double grist = 0.0;
+    double rarity = 0.0;
+};
+
+/// Fitted to the styles that real recipes were accepted in, by `tools/measure-ranking FOLDER`, and rounded.
+FitWeights usual_fit_weights();
+
+double distance_of(const StyleFit& fit, const FitWeights& weights);
+
+/// How widely a style is worded: the mean logarithm of the levels that it accepts of what it states.
+double breadth_of(const Style& style);
+
+}  // namespace entrywise
