@@ -4,8 +4,8 @@
 #include <array>
 #include <optional>
 #include <string_view>
+#include <utility>
 
-#include "advice/special.hpp"
 #include "base/text.hpp"
 #include "style/customary.hpp"
 
@@ -23,6 +23,13 @@ constexpr double told_from = 0.5;
 constexpr std::size_t most_unusual = 2;
 
 using Texts = std::vector<std::string>;
+using Names = std::vector<std::string_view>;
+
+void add_new(Names& names, std::string_view name) {
+    if (std::find(names.begin(), names.end(), name) == names.end()) {
+        names.push_back(name);
+    }
+}
 
 bool holds(const Texts& texts, std::string_view word) {
     return std::find(texts.begin(), texts.end(), word) != texts.end();
@@ -37,8 +44,7 @@ void hold_yeast(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
         const Customary kind = custom_of_yeast(custom, addition.yeast.name);
         fit.yeast += departure(kind, possible_yeast) / static_cast<double>(recipe.yeasts.size());
         if (kind == Customary::seldom) {
-            fit.departures.push_back("fermented with " + addition.yeast.name +
-                                     " yeast, which this style seldom is");
+            fit.seldom_yeasts.push_back(addition.yeast.name);
         }
     }
 }
@@ -68,22 +74,20 @@ std::vector<double> shares_of_hops(const Recipe& recipe, const Beer& beer) {
     return shares;
 }
 
-void hold_hops(const Recipe& recipe, const Beer& beer, const Custom& custom, CustomFit& fit) {
-    const std::vector<double> shares = shares_of_hops(recipe, beer);
+void hold_hops(const Recipe& recipe, const std::vector<double>& shares, const Custom& custom,
+               CustomFit& fit) {
     double foreign = 0.0;
-    Texts names;
     for (std::size_t index = 0; index < recipe.hops.size(); ++index) {
-        const Customary kind = custom_of_hops(custom, recipe.hops[index].hop.family);
+        const Hop& hop = recipe.hops[index].hop;
+        const Customary kind = custom_of_hops(custom, hop.family);
         fit.hops += departure(kind, possible_hops) * shares[index];
         if (kind == Customary::seldom && shares[index] > 0.0) {
             foreign += shares[index];
-            if (!holds(names, recipe.hops[index].hop.name)) {
-                names.push_back(recipe.hops[index].hop.name);
-            }
+            add_new(fit.seldom_hops, hop.name);
         }
     }
-    if (foreign >= told_from) {
-        fit.departures.push_back("hopped with " + listed(names, "and") + ", which this style seldom is");
+    if (foreign < told_from) {
+        fit.seldom_hops.clear();
     }
 }
 
@@ -105,9 +109,10 @@ bool is_unusual(const Fermentable& fermentable, const Custom& custom) {
     return named_by(custom.grist_unusual, fermentable) > at_home;
 }
 
-bool is_in(const Recipe& recipe, const std::string& word) {
+bool is_in(const Recipe& recipe, std::string_view word) {
     return std::any_of(recipe.grist.begin(), recipe.grist.end(), [&](const GristAddition& addition) {
-        return named_by({word}, addition.fermentable) > 0;
+        const Fermentable& fermentable = addition.fermentable;
+        return fermentable.name == word || holds(fermentable.groups, word);
     });
 }
 
@@ -129,49 +134,70 @@ double other_base(const Recipe& recipe, const Custom& custom) {
 }
 
 void hold_grist(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
-    Texts missing;
-    std::copy_if(custom.grist_typical.begin(), custom.grist_typical.end(), std::back_inserter(missing),
-                 [&](const std::string& word) { return !is_in(recipe, word); });
-    Texts unusual;
+    for (const std::string& word : custom.grist_typical) {
+        if (!is_in(recipe, word)) {
+            fit.missing.push_back(word);
+        }
+    }
     for (const GristAddition& addition : recipe.grist) {
-        if (is_unusual(addition.fermentable, custom) && !holds(unusual, addition.fermentable.name)) {
-            unusual.push_back(addition.fermentable.name);
+        if (is_unusual(addition.fermentable, custom)) {
+            add_new(fit.unusual, addition.fermentable.name);
         }
     }
     const double usual = static_cast<double>(std::max<std::size_t>(custom.grist_typical.size(), 1));
-    const double missing_share = static_cast<double>(missing.size()) / usual;
-    fit.grist += missing_share + static_cast<double>(std::min(unusual.size(), most_unusual)) +
+    const double missing_share = static_cast<double>(fit.missing.size()) / usual;
+    fit.grist += missing_share + static_cast<double>(std::min(fit.unusual.size(), most_unusual)) +
                  other_base(recipe, custom);
-    if (!unusual.empty()) {
-        fit.departures.push_back("brewed with " + listed(unusual, "and") + ", which this style seldom is");
-    }
-    if (missing_share > told_from) {
-        fit.departures.push_back("brewed without " + listed(missing) + ", which is usual in this style");
-    }
-}
-
-/// Fruit, spice and wood beside the grist, where the style has no place for them.
-void hold_extras(const Recipe& recipe, const Style& style, CustomFit& fit) {
-    for (const Special special : {Special::fruit, Special::spice, Special::wood}) {
-        Texts names = ingredients_that_are(special, recipe);
-        std::erase_if(names, [&](const std::string& name) { return is_in(recipe, name); });
-        if (!names.empty() && !has_place_for(style, special)) {
-            fit.grist += 1.0;
-            fit.departures.push_back("brewed with " + listed(names, "and") +
-                                     ", for which this style has no place");
-        }
+    if (missing_share <= told_from) {
+        fit.missing.clear();
     }
 }
 
 }  // namespace
 
-CustomFit custom_fit(const Recipe& recipe, const Beer& beer, const Style& style) {
+CustomOfRecipe::CustomOfRecipe(const Recipe& recipe, const Beer& beer)
+    : recipe_(recipe), shares_of_hops_(shares_of_hops(recipe, beer)) {
+    for (const Special special : {Special::fruit, Special::spice, Special::wood}) {
+        Names names = ingredients_that_are(special, recipe);
+        std::erase_if(names, [&](std::string_view name) { return is_in(recipe, name); });
+        if (!names.empty()) {
+            besides_.push_back({special, std::move(names)});
+        }
+    }
+}
+
+CustomFit CustomOfRecipe::fit_to(const Style& style, const Custom& custom) const {
     CustomFit fit;
-    hold_yeast(recipe, style.custom, fit);
-    hold_hops(recipe, beer, style.custom, fit);
-    hold_grist(recipe, style.custom, fit);
-    hold_extras(recipe, style, fit);
+    hold_yeast(recipe_, custom, fit);
+    hold_hops(recipe_, shares_of_hops_, custom, fit);
+    hold_grist(recipe_, custom, fit);
+    for (const Besides& besides : besides_) {
+        if (!has_place_for(style, besides.special)) {
+            fit.grist += 1.0;
+            fit.out_of_place.insert(fit.out_of_place.end(), besides.names.begin(), besides.names.end());
+        }
+    }
     return fit;
+}
+
+std::vector<std::string> departures_of(const CustomFit& fit) {
+    std::vector<std::string> departures;
+    const auto add = [&](std::string_view before, const Names& names, std::string_view last_joined_by,
+                         std::string_view after) {
+        if (!names.empty()) {
+            departures.push_back(std::string(before) +
+                                 listed(Texts(names.begin(), names.end()), last_joined_by) +
+                                 std::string(after));
+        }
+    };
+    for (const std::string_view yeast : fit.seldom_yeasts) {
+        add("fermented with ", {yeast}, "and", " yeast, which this style seldom is");
+    }
+    add("hopped with ", fit.seldom_hops, "and", ", which this style seldom is");
+    add("brewed with ", fit.unusual, "and", ", which this style seldom is");
+    add("brewed without ", fit.missing, "or", ", which is usual in this style");
+    add("brewed with ", fit.out_of_place, "and", ", for which this style has no place");
+    return departures;
 }
 
 }  // namespace entrywise

@@ -1,8 +1,10 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
+#include "advice/special.hpp"
 #include "brewing/beer.hpp"
 #include "recipe/recipe.hpp"
 #include "style/style.hpp"
@@ -10,14 +12,39 @@
 namespace entrywise {
 
 /// How far a recipe departs from what is customary for a style: no ground for taking points, yet it tells
-/// which of two near styles a beer was brewed as.
+/// which of two near styles a beer was brewed as. Names are those of the recipe and the style and last as
+/// long as they do.
 struct CustomFit {
     double yeast = 0.0;  ///< 0 a usual class, 0.4 a possible one, 1 a class that the style seldom sees
     double hops = 0.0;   ///< 0 families that are usual, up to 1 for those that are not
     double grist = 0.0;  ///< share of what is usual that is missing, and 1 for each thing that is unusual
-    std::vector<std::string> departures;  ///< in words: `brewed with english ale yeast, which ...`
+    std::vector<std::string_view> seldom_yeasts;
+    std::vector<std::string_view> seldom_hops;  ///< where they are half of the hops or more
+    std::vector<std::string_view> unusual;      ///< in the grist
+    std::vector<std::string_view> missing;      ///< where it is more than half of what is usual
+    std::vector<std::string_view> out_of_place;
 };
 
-CustomFit custom_fit(const Recipe& recipe, const Beer& beer, const Style& style);
+/// A recipe with its share of each hop addition, made ready to hold against many styles.
+class CustomOfRecipe {
+  public:
+    CustomOfRecipe(const Recipe& recipe, const Beer& beer);
+
+    CustomFit fit_to(const Style& style, const Custom& custom) const;
+
+  private:
+    /// Ingredients beside the grist of a kind that not every style has a place for.
+    struct Besides {
+        Special special;
+        std::vector<std::string_view> names;
+    };
+
+    const Recipe& recipe_;
+    std::vector<double> shares_of_hops_;
+    std::vector<Besides> besides_;
+};
+
+/// The departures in words: `fermented with english ale yeast, which this style seldom is`.
+std::vector<std::string> departures_of(const CustomFit& fit);
 
 }  // namespace entrywise

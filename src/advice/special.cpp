@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <string_view>
 
 namespace entrywise {
@@ -120,8 +121,8 @@ constexpr std::array<Special, 8> all_specials{Special::fruit, Special::spice,   
 
 }  // namespace
 
-std::vector<std::string> ingredients_that_are(Special special, const Recipe& recipe) {
-    std::vector<std::string> names;
+std::vector<std::string_view> ingredients_that_are(Special special, const Recipe& recipe) {
+    std::vector<std::string_view> names;
     for (const GristAddition& addition : recipe.grist) {
         if (is(special, addition.fermentable)) {
             names.push_back(addition.fermentable.name);

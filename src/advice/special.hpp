@@ -1,7 +1,7 @@
 #pragma once
 
 #include <set>
-#include <string>
+#include <string_view>
 #include <vector>
 
 #include "recipe/recipe.hpp"
@@ -27,7 +27,7 @@ bool is_specialty(const Style& style);
 /// barrel held, it never has.
 bool has_what_it_asks_for(const Style& specialty, const std::set<Special>& specials);
 
-/// `coriander`, `beech-smoked malt`: the ingredients of a recipe that are special in that way.
-std::vector<std::string> ingredients_that_are(Special special, const Recipe& recipe);
+/// `coriander`, `beech-smoked malt`: the ingredients of a recipe that are special in that way, by its names.
+std::vector<std::string_view> ingredients_that_are(Special special, const Recipe& recipe);
 
 }  // namespace entrywise

@@ -60,8 +60,9 @@ Standing by_deviation(const HeardRemark& remark, const Deviation& deviation, con
     standing.remark = remark;
     standing.finding = finding_of(deviation, remark.direction, tasting);
     standing.by_style = true;
-    for (const double steps : deviation.steps) {
-        standing.on_that_side.push_back(lies_on(steps, remark.direction));
+    standing.on_that_side.assign(tasting.beer.alcohol.count(), false);
+    for (std::size_t draw = 0; draw < deviation.steps.size(); ++draw) {
+        standing.on_that_side[draw] = lies_on(deviation.steps[draw], remark.direction);
     }
     standing.explained = chance_of(standing.on_that_side);
     return standing;
@@ -108,7 +109,8 @@ Standing standing_on(const HeardRemark& remark, const Tasting& tasting, const st
     }
     if (style) {
         const std::vector<Deviation> deviations =
-            deviations_of(tasting.beer, tasting.profile, *style, score_sheet);
+            deviations_of(Impression(tasting.beer, tasting.profile),
+                          Yardstick(*style, tasting.profile.perception), score_sheet);
         for (const RemarkTarget& target : tellers_of(remark.target)) {
             const auto found =
                 std::find_if(deviations.begin(), deviations.end(), [&](const Deviation& deviation) {

@@ -7,6 +7,7 @@
 #include "base/number.hpp"
 #include "brewing/bitterness_ceiling.hpp"
 #include "brewing/bitterness_of_utilization.hpp"
+#include "brewing/chill.hpp"
 #include "brewing/dry_hop_bitterness.hpp"
 #include "brewing/hot_side.hpp"
 #include "brewing/ingredient_line.hpp"
@@ -85,97 +86,132 @@ bool is_dry_hop(const HopAddition& addition) {
     return addition.use == HopUse::dry_hop;
 }
 
-/// The kettle's hops of one draw, in the order of the process.
-std::vector<KettleDose> kettle_doses(const Process& process, const HotSchedule& schedule,
-                                     const DrawnHops& drawn, Volume kettle, std::size_t draw) {
+/// The kettle's hops, in the order of the process, with what their labels say.
+std::vector<KettleDose> kettle_doses(const Process& process, const HotSchedule& schedule) {
     std::vector<KettleDose> doses;
     for (std::size_t hop = 0; hop < process.hops.size(); ++hop) {
         const HopAddition& addition = process.hops[hop];
-        if (is_dry_hop(addition)) {
-            continue;
-        }
-        const double passes_on = addition.use == HopUse::mash ? mash_hop_share : 1.0;
-        const Concentration alpha = passes_on * in(drawn.alpha[hop][draw], whole) * addition.mass / kettle;
-        const HopMoment& moment = schedule.moments[hop];
-        doses.push_back({alpha, addition.form, moment.boil, moment.joins_at_step});
-    }
-    return doses;
-}
-
-std::vector<DryHopDose> dry_hop_doses(const Process& process, const DrawnHops& drawn, Volume beer,
-                                      std::size_t draw) {
-    std::vector<DryHopDose> doses;
-    for (std::size_t hop = 0; hop < process.hops.size(); ++hop) {
-        if (is_dry_hop(process.hops[hop])) {
-            const Share alpha = drawn.alpha[hop][draw];
-            doses.push_back({process.hops[hop].mass / beer, alpha, usual_humulinones(alpha)});
+        if (!is_dry_hop(addition)) {
+            const Concentration alpha = in(addition.hop.alpha.middle, whole) * addition.mass / (1.0 * liter);
+            const HopMoment& moment = schedule.moments[hop];
+            doses.push_back({alpha, addition.form, moment.boil, moment.joins_at_step});
         }
     }
     return doses;
 }
 
-/// Bitterness of one draw: of each addition, and the whole. Dry hops share what they change by the alpha
+/// Bitterness of one draw: of the whole, and of each addition. Dry hops share what they change by the alpha
 /// acids that each brings; malt's own reading belongs to no addition.
 struct DrawnBitterness {
-    std::vector<Bitterness> additions;
     Bitterness sum;
     Bitterness tasted;
+    std::vector<Bitterness> additions;
 };
 
-DrawnBitterness bitterness_of_draw(const Process& process, const HotSchedule& schedule,
-                                   const DrawnHops& drawn, const Wort& wort, std::size_t draw) {
-    const HotSideKinetics kinetics(hot_side(schedule, drawn.time_to_cool[draw]));
-    KettleModel model;
-    model.survival = drawn.survival[draw];
-    model.solubility = drawn.solubility[draw];
-    model.other_absorbers_of_pellets *= in(drawn.oxidation[draw], whole);
-    model.other_absorbers_of_whole_hops *= in(drawn.oxidation[draw], whole);
-    const auto doses = kettle_doses(process, schedule, drawn, wort.kettle_volume[draw], draw);
-    const KettleBitterness kettle = kettle_bitterness(doses, kinetics, model);
-    const auto dry_doses = dry_hop_doses(process, drawn, wort.volume[draw], draw);
-    const DryHopBitterness dry = dry_hop_bitterness(dry_doses, kettle.iso_alpha_acids_in_beer);
-    const Bitterness change = in(drawn.dry_hopping[draw], whole) * dry.change();
-    Concentration dry_alpha;
-    for (const DryHopDose& dose : dry_doses) {
-        dry_alpha += in(dose.alpha_acids, whole) * dose.hops;
+/// Works out the draws of one recipe, one after the other.
+class BitternessOfDraws {
+  public:
+    BitternessOfDraws(const Process& process, const DrawnHops& drawn, const Wort& wort)
+        : process_(process),
+          drawn_(drawn),
+          wort_(wort),
+          schedule_(hot_schedule(process)),
+          chill_(schedule_),
+          kinetics_({.boiling = boiling_temperature(), .after_boil = schedule_.stands}),
+          kettle_(kettle_doses(process, schedule_), kinetics_) {
+        result_.additions.resize(process.hops.size());
     }
-    DrawnBitterness result;
-    std::size_t next_kettle = 0;
-    std::size_t next_dry = 0;
-    for (const HopAddition& addition : process.hops) {
-        if (is_dry_hop(addition)) {
-            const DryHopDose& dose = dry_doses[next_dry++];
-            const Concentration alpha = in(dose.alpha_acids, whole) * dose.hops;
-            const double share = dry_alpha > Concentration() ? in(alpha, dry_alpha) : 0.0;
-            result.additions.push_back(share * change);
-        } else {
-            result.additions.push_back(kettle.doses[next_kettle++].contribution);
+
+    /// The reference stays good until the next call.
+    const DrawnBitterness& of(std::size_t draw) {
+        kinetics_.follow_with(chill_.over(drawn_.time_to_cool[draw]));
+        set_doses(draw);
+        const KettleBitterness& kettle = kettle_.bitterness(kinetics_, model_of(draw));
+        const DryHopBitterness dry = dry_hop_bitterness(dry_doses_, kettle.iso_alpha_acids_in_beer);
+        const double dry_factor = in(drawn_.dry_hopping[draw], whole);
+        const Bitterness change = dry_factor * dry.change();
+        const Bitterness malt = malt_bitterness(wort_.original_gravity.total[draw]);
+        const Bitterness of_all = std::max(kettle.hops + change + malt, 0.0 * ibu);
+        result_.sum = held_in_beer(of_all, drawn_.ceiling[draw]);
+        const double held = of_all > 0.0 * ibu ? in(result_.sum, of_all) : 1.0;
+        share_out(kettle, change, held);
+        const BitternessRead read{kettle.hops - kettle.of_others - dry_factor * dry.loss,
+                                  kettle.of_others + dry_factor * dry.gain};
+        result_.tasted = held * std::max(tasted_bitterness(read), 0.0 * ibu);
+        return result_;
+    }
+
+  private:
+    KettleModel model_of(std::size_t draw) const {
+        KettleModel model;
+        model.survival = drawn_.survival[draw];
+        model.solubility = drawn_.solubility[draw];
+        model.other_absorbers_of_pellets *= in(drawn_.oxidation[draw], whole);
+        model.other_absorbers_of_whole_hops *= in(drawn_.oxidation[draw], whole);
+        return model;
+    }
+
+    void set_doses(std::size_t draw) {
+        dry_doses_.clear();
+        std::size_t next_kettle = 0;
+        for (std::size_t hop = 0; hop < process_.hops.size(); ++hop) {
+            const HopAddition& addition = process_.hops[hop];
+            const Share alpha = drawn_.alpha[hop][draw];
+            if (is_dry_hop(addition)) {
+                dry_doses_.push_back({addition.mass / wort_.volume[draw], alpha, usual_humulinones(alpha)});
+            } else {
+                const double passes_on = addition.use == HopUse::mash ? mash_hop_share : 1.0;
+                kettle_.set_alpha_acids(
+                    next_kettle++, passes_on * in(alpha, whole) * addition.mass / wort_.kettle_volume[draw]);
+            }
         }
     }
-    const Bitterness malt = malt_bitterness(wort.original_gravity.total[draw]);
-    const Bitterness of_all = std::max(kettle.hops + change + malt, 0.0 * ibu);
-    result.sum = held_in_beer(of_all, drawn.ceiling[draw]);
-    const double held = of_all > 0.0 * ibu ? in(result.sum, of_all) : 1.0;
-    for (Bitterness& addition : result.additions) {
-        addition *= held;
+
+    void share_out(const KettleBitterness& kettle, Bitterness change, double held) {
+        Concentration dry_alpha;
+        for (const DryHopDose& dose : dry_doses_) {
+            dry_alpha += in(dose.alpha_acids, whole) * dose.hops;
+        }
+        std::size_t next_kettle = 0;
+        std::size_t next_dry = 0;
+        for (std::size_t hop = 0; hop < process_.hops.size(); ++hop) {
+            if (is_dry_hop(process_.hops[hop])) {
+                const DryHopDose& dose = dry_doses_[next_dry++];
+                const Concentration alpha = in(dose.alpha_acids, whole) * dose.hops;
+                const double share = dry_alpha > Concentration() ? in(alpha, dry_alpha) : 0.0;
+                result_.additions[hop] = held * share * change;
+            } else {
+                result_.additions[hop] = held * kettle.doses[next_kettle++].contribution;
+            }
+        }
     }
-    const double dry_factor = in(drawn.dry_hopping[draw], whole);
-    const BitternessRead read{kettle.hops - kettle.of_others - dry_factor * dry.loss,
-                              kettle.of_others + dry_factor * dry.gain};
-    result.tasted = held * std::max(tasted_bitterness(read), 0.0 * ibu);
-    return result;
-}
+
+    const Process& process_;
+    const DrawnHops& drawn_;
+    const Wort& wort_;
+    HotSchedule schedule_;
+    Chill chill_;
+    HotSideKinetics kinetics_;
+    KettleHops kettle_;
+    std::vector<DryHopDose> dry_doses_;
+    DrawnBitterness result_;
+};
 
 }  // namespace
 
 BitterBeer bittering(const Process& process, const Wort& wort, const Measured& measured, Deviates& deviates) {
-    const HotSchedule schedule = hot_schedule(process);
     const DrawnHops drawn = draw_hops(process, deviates);
+    BitternessOfDraws bitterness_of_draws(process, drawn, wort);
     std::vector<std::vector<Bitterness>> by_addition(process.hops.size());
     std::vector<Bitterness> sums;
     std::vector<Bitterness> tasted;
+    for (std::vector<Bitterness>& draws : by_addition) {
+        draws.reserve(deviates.draws());
+    }
+    sums.reserve(deviates.draws());
+    tasted.reserve(deviates.draws());
     for (std::size_t draw = 0; draw < deviates.draws(); ++draw) {
-        const DrawnBitterness bitterness = bitterness_of_draw(process, schedule, drawn, wort, draw);
+        const DrawnBitterness& bitterness = bitterness_of_draws.of(draw);
         for (std::size_t hop = 0; hop < by_addition.size(); ++hop) {
             by_addition[hop].push_back(bitterness.additions[hop]);
         }

@@ -7,7 +7,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr double boiling_celsius = 100.0;
 constexpr double isomerizes_from_celsius = 65.0;
 constexpr double usual_whirlpool_celsius = 85.0;
 constexpr Duration usual_whirlpool_time = 20.0 * minute;
@@ -23,7 +22,7 @@ struct Stand {
 };
 
 Stand stand_of(const HopAddition& addition) {
-    const Temperature warmest = celsius(boiling_celsius);
+    const Temperature warmest = boiling_temperature();
     const Temperature temperature = addition.temperature.value_or(celsius(usual_whirlpool_celsius));
     return {std::min(temperature, warmest), addition.time.value_or(usual_whirlpool_time)};
 }
@@ -86,8 +85,8 @@ HotSide hot_side(const HotSchedule& schedule, Duration time_to_cool) {
     const double times_cooled = std::log((100.1 - 46.4) / (isomerizes_from_celsius - 46.4));
     const Rate cooling = times_cooled / time_to_cool;
     const Temperature warm =
-        schedule.stands.empty() ? celsius(boiling_celsius) : schedule.stands.back().temperature;
-    HotSide result{.boiling = celsius(boiling_celsius), .after_boil = schedule.stands};
+        schedule.stands.empty() ? boiling_temperature() : schedule.stands.back().temperature;
+    HotSide result{.boiling = boiling_temperature(), .after_boil = schedule.stands};
     for (const TemperatureStep& step :
          natural_cooling_steps(warm, celsius(isomerizes_from_celsius), cooling)) {
         result.after_boil.push_back(step);

@@ -9,6 +9,11 @@
 
 namespace entrywise {
 
+/// The temperature that wort boils at.
+inline Temperature boiling_temperature() {
+    return celsius(100.0);
+}
+
 /// When a hop addition meets the hot wort.
 struct HopMoment {
     Duration boil;  ///< before the end of the boil; zero if not boiled

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 #include <tuple>
+#include <utility>
 
 namespace entrywise {
 
@@ -44,15 +45,6 @@ double other_absorbers(HopForm form, const KettleModel& model) {
     return model.other_absorbers_of_pellets;
 }
 
-DoseBitterness bitterness_of_dose(const KettleDose& dose, double dissolved, const HotSideKinetics& kinetics,
-                                  const KettleModel& model) {
-    const Concentration iso_alpha_acids = dissolved * kinetics.from(dose).alpha_to_iso * dose.alpha_acids;
-    const Bitterness of_others =
-        other_absorbers(dose.form, model) * in(dose.alpha_acids, milligram_per_liter) * ibu;
-    return {iso_alpha_acids,
-            bitterness_of_iso_alpha_acids(model.survival.value() * iso_alpha_acids) + of_others, of_others};
-}
-
 }  // namespace
 
 HotSideKinetics::HotSideKinetics(const HotSide& hot_side)
@@ -61,6 +53,11 @@ HotSideKinetics::HotSideKinetics(const HotSide& hot_side)
     for (const TemperatureStep& step : hot_side.after_boil) {
         step_.push_back(isomerization(step.time, isomerization_rates(step.temperature)));
     }
+    follow_with(Isomerization());
+}
+
+void HotSideKinetics::follow_with(const Isomerization& afterwards) {
+    from_step_.back() = afterwards;
     for (std::size_t index = step_.size(); index-- > 0;) {
         from_step_[index] = step_[index].then(from_step_[index + 1]);
     }
@@ -92,33 +89,59 @@ Bitterness bitterness_of_iso_alpha_acids(Concentration iso_alpha_acids) {
     return 51.2 / 69.68 * in(iso_alpha_acids, milligram_per_liter) * ibu;
 }
 
-KettleBitterness kettle_bitterness(std::span<const KettleDose> doses, const HotSideKinetics& kinetics,
-                                   const KettleModel& model) {
-    KettleBitterness result{std::vector<DoseBitterness>(doses.size()), {}, {}, {}};
-    const std::vector<std::size_t> order = in_order_of_brewing(doses);
+KettleHops::KettleHops(std::vector<KettleDose> doses, const HotSideKinetics& kinetics)
+    : doses_(std::move(doses)), order_(in_order_of_brewing(doses_)) {
+    boiled_.reserve(doses_.size());
+    for (const KettleDose& dose : doses_) {
+        boiled_.push_back(isomerization(dose.boil, kinetics.boiling()));
+    }
+    for (std::size_t place = 0; place < order_.size(); ++place) {
+        const KettleDose& earlier = doses_[order_[place == 0 ? 0 : place - 1]];
+        alpha_left_.push_back(kinetics.alpha_left_between(earlier, doses_[order_[place]]));
+    }
+    result_.doses.resize(doses_.size());
+}
+
+const KettleBitterness& KettleHops::bitterness(const HotSideKinetics& kinetics, const KettleModel& model) {
+    result_.hops = result_.of_others = 0.0 * ibu;
+    result_.iso_alpha_acids_in_beer = Concentration();
     Concentration in_solution;
-    for (auto first = order.begin(); first != order.end();) {
-        const auto end = std::find_if(first, order.end(), [doses, first](std::size_t index) {
-            return moment(doses[index]) != moment(doses[*first]);
-        });
-        const Concentration added = std::accumulate(
-            first, end, Concentration(),
-            [doses](Concentration sum, std::size_t index) { return sum + doses[index].alpha_acids; });
-        if (first != order.begin()) {
-            in_solution *= kinetics.alpha_left_between(doses[*(first - 1)], doses[*first]);
+    for (std::size_t first = 0; first < order_.size();) {
+        std::size_t end = first;
+        Concentration added;
+        for (; end < order_.size() && moment(doses_[order_[end]]) == moment(doses_[order_[first]]); ++end) {
+            added += doses_[order_[end]].alpha_acids;
         }
+        in_solution *= alpha_left_[first];
         const Concentration room = std::max(Concentration(), model.solubility - in_solution);
         const double dissolved = added > room ? in(room, added) : 1.0;
         in_solution += dissolved * added;
-        for (; first != end; ++first) {
-            const DoseBitterness dose = bitterness_of_dose(doses[*first], dissolved, kinetics, model);
-            result.doses[*first] = dose;
-            result.hops += dose.contribution;
-            result.of_others += dose.of_others;
-            result.iso_alpha_acids_in_beer += model.survival.value() * dose.iso_alpha_acids;
+        for (; first < end; ++first) {
+            add(order_[first], dissolved, kinetics, model);
         }
     }
-    return result;
+    return result_;
+}
+
+void KettleHops::add(std::size_t dose, double dissolved, const HotSideKinetics& kinetics,
+                     const KettleModel& model) {
+    const KettleDose& given = doses_[dose];
+    const Isomerization from_here =
+        boils(given) ? boiled_[dose].then(kinetics.after_boil()) : kinetics.from(given);
+    const Concentration iso_alpha_acids = dissolved * from_here.alpha_to_iso * given.alpha_acids;
+    const Concentration in_beer = model.survival.value() * iso_alpha_acids;
+    const Bitterness of_others =
+        other_absorbers(given.form, model) * in(given.alpha_acids, milligram_per_liter) * ibu;
+    const Bitterness contribution = bitterness_of_iso_alpha_acids(in_beer) + of_others;
+    result_.doses[dose] = {iso_alpha_acids, contribution, of_others};
+    result_.hops += contribution;
+    result_.of_others += of_others;
+    result_.iso_alpha_acids_in_beer += in_beer;
+}
+
+KettleBitterness kettle_bitterness(std::span<const KettleDose> doses, const HotSideKinetics& kinetics,
+                                   const KettleModel& model) {
+    return KettleHops({doses.begin(), doses.end()}, kinetics).bitterness(kinetics, model);
 }
 
 }  // namespace entrywise

@@ -30,6 +30,13 @@ class HotSideKinetics {
   public:
     explicit HotSideKinetics(const HotSide& hot_side);
 
+    /// Lets that follow the last step, in place of what followed before.
+    void follow_with(const Isomerization& afterwards);
+
+    const RateConstants& boiling() const { return boiling_; }
+    /// From the end of the boil to cold wort.
+    const Isomerization& after_boil() const { return from_step_.front(); }
+
     std::size_t steps() const { return step_.size(); }
     /// From a moment to cold wort. Steps past the last make nothing.
     Isomerization from(const KettleDose& dose) const;
@@ -71,6 +78,27 @@ struct KettleBitterness {
     Concentration iso_alpha_acids_in_beer;
     Bitterness hops;       ///< the sum of the contributions
     Bitterness of_others;  ///< the part of the other absorbers
+};
+
+/// The hops of one kettle, laid out once, with amounts that may differ from draw to draw.
+class KettleHops {
+  public:
+    KettleHops(std::vector<KettleDose> doses, const HotSideKinetics& kinetics);
+
+    /// The amount of a dose, by the order in which they were given.
+    void set_alpha_acids(std::size_t dose, Concentration amount) { doses_[dose].alpha_acids = amount; }
+
+    /// As `kettle_bitterness` of these doses. The reference stays good until the next call.
+    const KettleBitterness& bitterness(const HotSideKinetics& kinetics, const KettleModel& model);
+
+  private:
+    void add(std::size_t dose, double dissolved, const HotSideKinetics& kinetics, const KettleModel& model);
+
+    std::vector<KettleDose> doses_;
+    std::vector<Isomerization> boiled_;  ///< what the boil does to each dose
+    std::vector<std::size_t> order_;     ///< of brewing
+    std::vector<double> alpha_left_;  ///< in that order: of what was dissolved before, at each dose's moment
+    KettleBitterness result_;
 };
 
 /// What unhopped beer of this gravity reads: 1..3 IBU. Source: Hosom, web report on bitterness without hops,

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <string>
-#include <string_view>
 
 namespace entrywise {
 
@@ -12,19 +10,8 @@ namespace {
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-std::optional<std::size_t> miss_named(std::string_view attribute, std::string_view direction,
-                                      const ScoreSheet& score_sheet) {
-    const auto is_it = [&](std::string_view name) {
-        return name.size() == attribute.size() + direction.size() && name.starts_with(attribute) &&
-               name.ends_with(direction);
-    };
-    for (std::size_t miss = 0; miss < score_sheet.one_miss.size(); ++miss) {
-        const std::vector<std::string>& names = score_sheet.one_miss[miss];
-        if (std::any_of(names.begin(), names.end(), is_it)) {
-            return miss;
-        }
-    }
-    return std::nullopt;
+std::size_t place_of(const Deviation& deviation) {
+    return deviation.attribute ? static_cast<std::size_t>(*deviation.attribute) : place_of_color;
 }
 
 double charged_steps(double outside, Charged charged) {
@@ -67,18 +54,18 @@ double asked_of(Section section, const Cause& cause, double points, double elsew
 
 }  // namespace
 
-Account::Account(const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss, std::size_t draws)
-    : score_sheet_(score_sheet), cost_of_miss_(cost_of_miss), charged_(score_sheet.one_miss.size()) {
+Account::Account(const Tariff& tariff, std::size_t draws)
+    : tariff_(tariff), charged_(tariff.score_sheet().one_miss.size()) {
     for (const Section section : sections) {
         left_[section].assign(draws, 1.0);
     }
 }
 
-std::vector<Charge> Account::charges_of(const Cause& cause, const std::vector<Deviation>& deviations) const {
+std::vector<Charge> Account::charges_of(std::size_t cause, const std::vector<Deviation>& deviations) const {
     std::vector<Charge> charges;
     for (const Deviation& deviation : deviations) {
-        if (std::find(cause.shown_by.begin(), cause.shown_by.end(), deviation.name) != cause.shown_by.end()) {
-            charges.push_back(charge_of(deviation, cause));
+        if (tariff_.cause_of(place_of(deviation)) == cause) {
+            charges.push_back(charge_of(deviation, tariff_.score_sheet().causes[cause]));
         }
     }
     return charges;
@@ -87,16 +74,15 @@ std::vector<Charge> Account::charges_of(const Cause& cause, const std::vector<De
 Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const {
     Charge charge;
     charge.deviation = &deviation;
-    charge.above.miss = miss_named(deviation.name, ".above", score_sheet_);
-    charge.below.miss = miss_named(deviation.name, ".below", score_sheet_);
+    charge.above.miss = tariff_.miss_above(place_of(deviation));
+    charge.below.miss = tariff_.miss_below(place_of(deviation));
     if (deviation.is_inside) {
-        charge.points.assign(deviation.steps.size(), 0.0);
         return charge;
     }
     charge.points.reserve(deviation.steps.size());
     for (const double outside : deviation.steps) {
         const double steps = charged_steps(outside, cause.charged);
-        const Miss miss = cost_of_miss_.at(steps);
+        const Miss miss = tariff_.cost_of_miss().at(steps);
         charge.tally(steps).noticed += miss.noticed;
         charge.points.push_back(miss.points * cause.weight * deviation.weight);
     }
@@ -104,7 +90,7 @@ Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const 
 }
 
 double Account::most_of(Section section) const {
-    return score_sheet_.at_most[section].value_or(score_sheet_.points[section]);
+    return tariff_.score_sheet().at_most[section].value_or(tariff_.score_sheet().points[section]);
 }
 
 void Account::take(const Cause& cause, std::vector<Charge>& charges) {

@@ -4,8 +4,8 @@
 #include <optional>
 #include <vector>
 
-#include "judging/cost_of_miss.hpp"
 #include "judging/deviation.hpp"
+#include "judging/tariff.hpp"
 #include "quantity/estimate.hpp"
 #include "style/score_sheet.hpp"
 
@@ -22,7 +22,7 @@ struct Tally {
 /// of it was charged in the end.
 struct Charge {
     const Deviation* deviation = nullptr;
-    std::vector<double> points;
+    std::vector<double> points;  ///< empty where all is inside
     Tally above;
     Tally below;
 
@@ -32,10 +32,11 @@ struct Charge {
 /// Adds up by section and draw what the causes cost.
 class Account {
   public:
-    Account(const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss, std::size_t draws);
+    Account(const Tariff& tariff, std::size_t draws);
 
-    /// The charges of one cause: those of the attributes that show it and that the style describes.
-    std::vector<Charge> charges_of(const Cause& cause, const std::vector<Deviation>& deviations) const;
+    /// The charges of one cause of the sheet: those of the attributes that show it and that the style
+    /// describes.
+    std::vector<Charge> charges_of(std::size_t cause, const std::vector<Deviation>& deviations) const;
 
     /// Charges a cause to its sections, and notes with each charge what of it was taken. Overall impression
     /// loses its share of what the cause takes in all sections, no more where one of them is right.
@@ -57,8 +58,7 @@ class Account {
                  std::vector<double>& elsewhere);
     double charged_before(const Tally& tally, Section section, std::size_t draw, double points);
 
-    const ScoreSheet& score_sheet_;
-    const CostOfMiss& cost_of_miss_;
+    const Tariff& tariff_;
     BySection<std::vector<double>> left_;
     std::vector<BySection<std::vector<double>>> charged_;  ///< by miss: what was charged for it so far
 };

@@ -6,9 +6,10 @@
 #include <vector>
 
 #include "brewing/beer.hpp"
+#include "judging/impression.hpp"
+#include "judging/yardstick.hpp"
 #include "sensing/profile.hpp"
 #include "style/score_sheet.hpp"
-#include "style/style.hpp"
 
 namespace entrywise {
 
@@ -18,9 +19,9 @@ struct Deviation {
     Section section = Section::overall;
     std::optional<Attribute> attribute;  ///< none for color, which stands beside the sensed attributes
     std::string_view name;               ///< `flavor.bitterness`
-    std::vector<double> steps;
-    bool is_inside = true;  ///< in every draw
-    double habit = 0.0;     ///< what the guide's habit takes off the level
+    std::vector<double> steps;           ///< empty or all zero where it is inside in every draw
+    bool is_inside = true;               ///< in every draw
+    double habit = 0.0;                  ///< what the guide's habit takes off the level
     double accepted_low = 0.0;
     double accepted_high = 0.0;
     double weight = 1.0;  ///< of a miss: less for what the guide only takes for granted
@@ -29,7 +30,7 @@ struct Deviation {
 };
 
 /// The deviation of every attribute that the style describes, and of color where it prints a range.
-std::vector<Deviation> deviations_of(const Beer& beer, const Profile& profile, const Style& style,
+std::vector<Deviation> deviations_of(const Impression& beer, const Yardstick& yardstick,
                                      const ScoreSheet& score_sheet);
 
 /// The word of what deviates within its section: `bitterness`, `color`.

@@ -20,9 +20,9 @@ constexpr double fewest_points = 0.15;
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-void add_finding(const Deviation& deviation, Direction direction, const Tally& tally, const Beer& beer,
-                 const Profile& profile, std::vector<Finding>& findings) {
-    const double draws = static_cast<double>(deviation.steps.size());
+void add_finding(const Deviation& deviation, Direction direction, const Tally& tally, const Impression& beer,
+                 std::vector<Finding>& findings) {
+    const double draws = static_cast<double>(beer.draws());
     const double noticed = tally.noticed / draws;
     const double points = tally.points / draws;
     if (noticed >= least_notice && points >= fewest_points) {
@@ -31,7 +31,7 @@ void add_finding(const Deviation& deviation, Direction direction, const Tally& t
                             .direction = direction,
                             .noticed = noticed,
                             .points = points,
-                            .level = level_of(deviation, beer, profile),
+                            .level = level_of(deviation, beer.beer(), beer.profile()),
                             .accepted_low = deviation.accepted_low,
                             .accepted_high = deviation.accepted_high,
                             .assumed = deviation.assumed,
@@ -70,18 +70,18 @@ std::string id_of(const Finding& finding) {
     return std::string(word_of(finding.section)) + "." + finding.attribute + "." + direction;
 }
 
-Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
+Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
             const std::vector<Finding>& beside_levels) {
-    const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
-    const CostOfMiss cost_of_miss(score_sheet);
-    Account account(score_sheet, cost_of_miss, beer.alcohol.count());
+    const ScoreSheet& score_sheet = tariff.score_sheet();
+    const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
+    Account account(tariff, beer.draws());
     Sheet sheet;
-    for (const Cause& cause : score_sheet.causes) {
+    for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
         std::vector<Charge> charges = account.charges_of(cause, deviations);
-        account.take(cause, charges);
+        account.take(score_sheet.causes[cause], charges);
         for (const Charge& charge : charges) {
-            add_finding(*charge.deviation, Direction::above, charge.above, beer, profile, sheet.findings);
-            add_finding(*charge.deviation, Direction::below, charge.below, beer, profile, sheet.findings);
+            add_finding(*charge.deviation, Direction::above, charge.above, beer, sheet.findings);
+            add_finding(*charge.deviation, Direction::below, charge.below, beer, sheet.findings);
         }
     }
     for (const Finding& finding : beside_levels) {
@@ -91,8 +91,9 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     std::stable_sort(
         sheet.findings.begin(), sheet.findings.end(),
         [](const Finding& first, const Finding& second) { return first.points > second.points; });
-    sheet.strengths = strengths_of(deviations, sheet.findings, beer, profile);
-    sheet.numbers = check_numbers(beer, style.ranges);
+    const Style& style = *yardstick.style;
+    sheet.strengths = strengths_of(deviations, sheet.findings, beer.beer(), beer.profile());
+    sheet.numbers = check_numbers(beer.beer(), style.ranges);
     for (const Section section : sections) {
         sheet.at_risk[section] = summary(account.at_risk(section));
     }
@@ -101,23 +102,27 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
     sheet.if_otherwise_well_made = score_range(sheet.total, score_sheet);
     for (const Attribute attribute : all_attributes()) {
         sheet.attributes_not_described += style.expected[attribute] ? 0 : 1;
-    }
-    for (const Attribute attribute : profile.untold) {
-        sheet.attributes_untold += style.expected[attribute] ? 1 : 0;
+        sheet.attributes_untold += style.expected[attribute] && beer.is_untold(attribute) ? 1 : 0;
     }
     sheet.attributes_checked =
         static_cast<int>(attribute_count) - sheet.attributes_not_described - sheet.attributes_untold;
     return sheet;
 }
 
-Estimate<double> points_at_risk(const Beer& beer, const Profile& profile, const Style& style,
-                                const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss,
+Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
+            const std::vector<Finding>& beside_levels) {
+    return judge(Impression(beer, profile), Yardstick(style, profile.perception), Tariff(score_sheet),
+                 beside_levels);
+}
+
+Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
                                 const std::vector<Finding>& beside_levels) {
-    const std::vector<Deviation> deviations = deviations_of(beer, profile, style, score_sheet);
-    Account account(score_sheet, cost_of_miss, beer.alcohol.count());
-    for (const Cause& cause : score_sheet.causes) {
+    const ScoreSheet& score_sheet = tariff.score_sheet();
+    const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
+    Account account(tariff, beer.draws());
+    for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
         std::vector<Charge> charges = account.charges_of(cause, deviations);
-        account.take(cause, charges);
+        account.take(score_sheet.causes[cause], charges);
     }
     for (const Finding& finding : beside_levels) {
         account.take(finding.section, finding.points);

@@ -11,9 +11,6 @@ namespace {
 
 constexpr std::size_t most_words = 3;
 
-/// From low on, a judge tells of what kind a smell is; below, only that it is there (working value).
-constexpr double told_from = 2.0;
-
 /// A smell whose words the style names to less than this share is of another kind (working values). Hops
 /// carry their cultivar's words plainly; malts and yeasts are known only by class, so that but a clear miss
 /// counts.
@@ -103,9 +100,8 @@ double sum_of(const std::vector<WordShare>& words) {
 }
 
 /// The chance that a judge can tell of what kind a smell is: that it is sensed in the nose or on the palate.
-double chance_that_told(const Profile& profile, Attribute in_aroma, Attribute in_flavor) {
-    const auto told = [](double level) { return level >= told_from; };
-    return std::max(profile.level[in_aroma].chance(told), profile.level[in_flavor].chance(told));
+double chance_that_told(const Impression& beer, Attribute in_aroma, Attribute in_flavor) {
+    return std::max(beer.chance_that_told(in_aroma), beer.chance_that_told(in_flavor));
 }
 
 /// How a kind is compared: by which word, from which share of named words on, at which chance that it is
@@ -116,12 +112,18 @@ struct Comparison {
     double chance_told = 0.0;
 };
 
-/// Compares with what the style asks for; what is at home in it besides is no miss.
-std::vector<KindMiss> compared(const Smell& smell, const std::vector<std::string>& asked,
+/// Compares with what the style asks for; what is at home in it besides is no miss. What is smelled is worked
+/// out only where there is something to compare.
+template <class SmellOf>
+std::vector<KindMiss> compared(SmellOf smell_of, const std::vector<std::string>& asked,
                                const Comparison& comparison, const ScoreSheet& score_sheet, const Kin& kin,
                                const std::vector<std::string>& at_home = {}) {
+    if (asked.empty() || comparison.chance_told < 0.5) {
+        return {};
+    }
+    const Smell smell = smell_of();
     const double all = sum_of(smell.words);
-    if (asked.empty() || all == 0.0 || comparison.chance_told < 0.5) {
+    if (all == 0.0) {
         return {};
     }
     std::vector<WordShare> other;
@@ -157,7 +159,7 @@ std::vector<KindMiss> compared(const Smell& smell, const std::vector<std::string
 /// What a style accepts at a level that is told; a level that it does not accept is a finding of its own.
 bool accepts(const Style& style, Attribute attribute) {
     const auto& expectation = style.expected[attribute];
-    return !expectation || expectation->high >= told_from;
+    return !expectation || expectation->high >= Impression::told_from;
 }
 
 /// At home besides the words for malt: the fruit of the style, as nobody tells whether raisins come from dark
@@ -171,43 +173,48 @@ std::vector<std::string> at_home_of_malt(const Style& style, Attribute in_aroma,
 }
 
 /// Caramel or roast, whichever is the stronger on the palate.
-std::vector<KindMiss> of_malt(const Recipe& recipe, const Beer& beer, const Profile& profile,
-                              const Style& style, const ScoreSheet& score_sheet, const Kin& kin) {
-    const bool roasty =
-        profile.level[Attribute::flavor_roast].median() > profile.level[Attribute::flavor_caramel].median();
+std::vector<KindMiss> of_malt(const Recipe& recipe, const Impression& beer, const Style& style,
+                              const ScoreSheet& score_sheet, const Kin& kin) {
+    const bool roasty = beer.is_roasty();
     const Attribute in_aroma = roasty ? Attribute::aroma_roast : Attribute::aroma_caramel;
     const Attribute in_flavor = roasty ? Attribute::flavor_roast : Attribute::flavor_caramel;
     if (!accepts(style, in_aroma) || !accepts(style, in_flavor)) {
         return {};
     }
-    const Drivers& drivers = beer.drivers;
-    const Smell smell = of_malts(recipe, roasty ? drivers.roast.sources : drivers.caramel.sources);
+    const Drivers& drivers = beer.beer().drivers;
+    const auto smell = [&] {
+        return of_malts(recipe, roasty ? drivers.roast.sources : drivers.caramel.sources);
+    };
     return compared(smell, style.malt_notes,
-                    {"malt_kind", others_named_at_least, chance_that_told(profile, in_aroma, in_flavor)},
+                    {"malt_kind", others_named_at_least, chance_that_told(beer, in_aroma, in_flavor)},
                     score_sheet, kin, at_home_of_malt(style, in_aroma, in_flavor));
 }
 
 }  // namespace
 
-std::vector<KindMiss> kind_misses(const Recipe& recipe, const Beer& beer, const Profile& profile,
-                                  const Style& style, const ScoreSheet& score_sheet, const Kin& kin) {
+std::vector<KindMiss> kind_misses(const Recipe& recipe, const Impression& beer, const Style& style,
+                                  const ScoreSheet& score_sheet, const Kin& kin) {
     const auto told = [&](Attribute in_aroma, Attribute in_flavor) {
-        return chance_that_told(profile, in_aroma, in_flavor);
+        return chance_that_told(beer, in_aroma, in_flavor);
+    };
+    const auto hops = [&] { return of_hops(recipe, beer.beer().drivers.hop_aroma.sources, style); };
+    const auto esters = [&] { return of_yeasts(recipe, style, &YeastClass::ester_notes, style.ester_notes); };
+    const auto phenols = [&] {
+        return of_yeasts(recipe, style, &YeastClass::phenol_notes, style.phenol_notes);
     };
     std::vector<KindMiss> misses =
-        compared(of_hops(recipe, beer.drivers.hop_aroma.sources, style), style.hop_notes,
+        compared(hops, style.hop_notes,
                  {"hop_kind", hops_named_at_least, told(Attribute::aroma_hop, Attribute::flavor_hop)},
                  score_sheet, kin);
-    for (const auto& more :
-         {of_malt(recipe, beer, profile, style, score_sheet, kin),
-          compared(
-              of_yeasts(recipe, style, &YeastClass::ester_notes, style.ester_notes), style.ester_notes,
-              {"ester_kind", others_named_at_least, told(Attribute::aroma_ester, Attribute::flavor_ester)},
-              score_sheet, kin),
-          compared(
-              of_yeasts(recipe, style, &YeastClass::phenol_notes, style.phenol_notes), style.phenol_notes,
-              {"phenol_kind", others_named_at_least, told(Attribute::aroma_phenol, Attribute::flavor_phenol)},
-              score_sheet, kin)}) {
+    for (const auto& more : {of_malt(recipe, beer, style, score_sheet, kin),
+                             compared(esters, style.ester_notes,
+                                      {"ester_kind", others_named_at_least,
+                                       told(Attribute::aroma_ester, Attribute::flavor_ester)},
+                                      score_sheet, kin),
+                             compared(phenols, style.phenol_notes,
+                                      {"phenol_kind", others_named_at_least,
+                                       told(Attribute::aroma_phenol, Attribute::flavor_phenol)},
+                                      score_sheet, kin)}) {
         misses.insert(misses.end(), more.begin(), more.end());
     }
     return misses;

@@ -21,7 +21,7 @@ struct KindMiss {
 /// Only what is sensed is compared, and only what the style names any words for. Hops and yeast that are
 /// usual for the style are of its kind. Malt is compared by what crystal and roasted malts give, since pale
 /// malt tastes of grain everywhere; the fruit that a style names is at home in its malt as well.
-std::vector<KindMiss> kind_misses(const Recipe& recipe, const Beer& beer, const Profile& profile,
-                                  const Style& style, const ScoreSheet& score_sheet, const Kin& kin);
+std::vector<KindMiss> kind_misses(const Recipe& recipe, const Impression& beer, const Style& style,
+                                  const ScoreSheet& score_sheet, const Kin& kin);
 
 }  // namespace entrywise

@@ -5,7 +5,9 @@
 #include <vector>
 
 #include "brewing/beer.hpp"
-#include "judging/cost_of_miss.hpp"
+#include "judging/impression.hpp"
+#include "judging/tariff.hpp"
+#include "judging/yardstick.hpp"
 #include "sensing/profile.hpp"
 #include "style/score_sheet.hpp"
 #include "style/style.hpp"
@@ -85,10 +87,12 @@ struct Sheet {
 Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const ScoreSheet& score_sheet,
             const std::vector<Finding>& beside_levels = {});
 
-/// The points at risk of that sheet draw by draw and nothing else, for who holds one tasting against many
-/// styles.
-Estimate<double> points_at_risk(const Beer& beer, const Profile& profile, const Style& style,
-                                const ScoreSheet& score_sheet, const CostOfMiss& cost_of_miss,
+/// The same with all made ready, for who holds many beers against many styles.
+Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
+            const std::vector<Finding>& beside_levels = {});
+
+/// The points at risk of that sheet draw by draw and nothing else.
+Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
                                 const std::vector<Finding>& beside_levels = {});
 
 }  // namespace entrywise

@@ -33,6 +33,9 @@ double mark_of_style(SensoryScale scale, const Deviation& deviation) {
 }
 
 double share_inside(const Deviation& deviation) {
+    if (deviation.is_inside) {
+        return 1.0;
+    }
     const auto inside = std::count(deviation.steps.begin(), deviation.steps.end(), 0.0);
     return static_cast<double>(inside) / static_cast<double>(deviation.steps.size());
 }

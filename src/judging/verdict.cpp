@@ -23,9 +23,9 @@ std::vector<Finding> findings_beside_levels(const Verdict& verdict, const ScoreS
 Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook) {
     Verdict verdict;
     verdict.missing = missing_declarations(tasting.recipe, style, handbook.phrases.declarations);
-    verdict.kinds = kind_misses(tasting.recipe, tasting.beer, tasting.profile, style, handbook.score_sheet,
-                                handbook.phrases.kin);
-    verdict.sheet = judge(tasting.beer, tasting.profile, style, handbook.score_sheet,
+    const Impression beer(tasting.beer, tasting.profile);
+    verdict.kinds = kind_misses(tasting.recipe, beer, style, handbook.score_sheet, handbook.phrases.kin);
+    verdict.sheet = judge(beer, Yardstick(style, tasting.profile.perception), Tariff(handbook.score_sheet),
                           findings_beside_levels(verdict, handbook.score_sheet));
     return verdict;
 }

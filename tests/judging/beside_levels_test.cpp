@@ -56,7 +56,8 @@ std::vector<KindMiss> hop_kinds(const std::vector<std::string>& descriptors, dou
     style.hop_notes = {"floral", "spicy"};
     ScoreSheet sheet = fifty_points();
     sheet.other_kind = 1.0;
-    return kind_misses(recipe, beer, profile, style, sheet, {{"pine", "resin"}, {"spicy", "herbal"}});
+    return kind_misses(recipe, Impression(beer, profile), style, sheet,
+                       {{"pine", "resin"}, {"spicy", "herbal"}});
 }
 
 }  // namespace

@@ -282,13 +282,15 @@ TEST_CASE("a small miss that hardly anyone notices is no finding") {
 
 TEST_CASE("a deviation tells how far outside, above positive and below negative") {
     const auto deviation_at = [](double level) {
-        return deviations_of(plain_beer(), profile_with(Attribute::flavor_roast, level),
-                             style_that_expects(Attribute::flavor_roast, 2.0, 4.0), fifty_points())
+        const Beer beer = plain_beer();
+        const Profile profile = profile_with(Attribute::flavor_roast, level);
+        const Style style = style_that_expects(Attribute::flavor_roast, 2.0, 4.0);
+        return deviations_of(Impression(beer, profile), Yardstick(style, profile.perception), fifty_points())
             .front();
     };
     CHECK(within(deviation_at(5.5).steps.front(), 1.5, 1e-12));
     CHECK(within(deviation_at(0.5).steps.front(), -1.5, 1e-12));
-    CHECK(deviation_at(4.0).steps.front() == 0.0);
+    CHECK(deviation_at(4.0).is_inside);
     CHECK(deviation_at(5.5).attribute == Attribute::flavor_roast);
     CHECK(deviation_at(5.5).name == "flavor.roast");
     CHECK(deviation_at(5.5).section == Section::flavor);

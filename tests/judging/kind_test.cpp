@@ -43,7 +43,8 @@ Profile profile_of(const std::vector<Attribute>& sensed) {
 
 std::vector<KindMiss> misses_of(const Recipe& recipe, const Beer& beer, const std::vector<Attribute>& sensed,
                                 const std::string& style) {
-    return kind_misses(recipe, beer, profile_of(sensed), guide_style(style), usual_score_sheet(),
+    const Profile profile = profile_of(sensed);
+    return kind_misses(recipe, Impression(beer, profile), guide_style(style), usual_score_sheet(),
                        usual_phrases().kin);
 }
 
