@@ -39,16 +39,6 @@ double departure(Customary custom, double of_possible) {
     return custom == Customary::usual ? 0.0 : (custom == Customary::possible ? of_possible : 1.0);
 }
 
-void hold_yeast(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
-    for (const YeastAddition& addition : recipe.yeasts) {
-        const Customary kind = custom_of_yeast(custom, addition.yeast.name);
-        fit.yeast += departure(kind, possible_yeast) / static_cast<double>(recipe.yeasts.size());
-        if (kind == Customary::seldom) {
-            fit.seldom_yeasts.push_back(addition.yeast.name);
-        }
-    }
-}
-
 /// The part of each addition in the hop aroma, or in the mass of hops where none is smelled.
 std::vector<double> shares_of_hops(const Recipe& recipe, const Beer& beer) {
     std::vector<double> shares(recipe.hops.size(), 0.0);
@@ -74,41 +64,6 @@ std::vector<double> shares_of_hops(const Recipe& recipe, const Beer& beer) {
     return shares;
 }
 
-void hold_hops(const Recipe& recipe, const std::vector<double>& shares, const Custom& custom,
-               CustomFit& fit) {
-    double foreign = 0.0;
-    for (std::size_t index = 0; index < recipe.hops.size(); ++index) {
-        const Hop& hop = recipe.hops[index].hop;
-        const Customary kind = custom_of_hops(custom, hop.family);
-        fit.hops += departure(kind, possible_hops) * shares[index];
-        if (kind == Customary::seldom && shares[index] > 0.0) {
-            foreign += shares[index];
-            add_new(fit.seldom_hops, hop.name);
-        }
-    }
-    if (foreign < told_from) {
-        fit.seldom_hops.clear();
-    }
-}
-
-/// How exactly a style's words name a fermentable: by its own name, by a group of its, or not.
-int named_by(const Texts& words, const Fermentable& fermentable) {
-    if (holds(words, fermentable.name)) {
-        return 2;
-    }
-    return std::any_of(fermentable.groups.begin(), fermentable.groups.end(),
-                       [&](const std::string& group) { return holds(words, group); })
-               ? 1
-               : 0;
-}
-
-bool is_unusual(const Fermentable& fermentable, const Custom& custom) {
-    const int at_home =
-        std::max({named_by(custom.grist_base, fermentable), named_by(custom.grist_typical, fermentable),
-                  named_by(custom.grist_possible, fermentable)});
-    return named_by(custom.grist_unusual, fermentable) > at_home;
-}
-
 bool is_in(const Recipe& recipe, std::string_view word) {
     return std::any_of(recipe.grist.begin(), recipe.grist.end(), [&](const GristAddition& addition) {
         const Fermentable& fermentable = addition.fermentable;
@@ -120,43 +75,33 @@ bool carries(const Fermentable& fermentable) {
     return fermentable.kind == FermentableKind::base || fermentable.kind == FermentableKind::malt_extract;
 }
 
-/// The share of the grist that is base malt of another kind than the style's.
-double other_base(const Recipe& recipe, const Custom& custom) {
-    Mass other = 0.0 * kilogram;
-    Mass all = 0.0 * kilogram;
-    for (const GristAddition& addition : recipe.grist) {
-        all += addition.mass;
-        if (carries(addition.fermentable) && named_by(custom.grist_base, addition.fermentable) == 0) {
-            other += addition.mass;
-        }
-    }
-    return all > 0.0 * kilogram ? (other / all).value() : 0.0;
-}
-
-void hold_grist(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
-    for (const std::string& word : custom.grist_typical) {
-        if (!is_in(recipe, word)) {
-            fit.missing.push_back(word);
-        }
-    }
-    for (const GristAddition& addition : recipe.grist) {
-        if (is_unusual(addition.fermentable, custom)) {
-            add_new(fit.unusual, addition.fermentable.name);
-        }
-    }
-    const double usual = static_cast<double>(std::max<std::size_t>(custom.grist_typical.size(), 1));
-    const double missing_share = static_cast<double>(fit.missing.size()) / usual;
-    fit.grist += missing_share + static_cast<double>(std::min(fit.unusual.size(), most_unusual)) +
-                 other_base(recipe, custom);
-    if (missing_share <= told_from) {
-        fit.missing.clear();
-    }
-}
-
 }  // namespace
 
-CustomOfRecipe::CustomOfRecipe(const Recipe& recipe, const Beer& beer)
-    : recipe_(recipe), shares_of_hops_(shares_of_hops(recipe, beer)) {
+CustomOfRecipe::CustomOfRecipe(const Recipe& recipe, const Beer& beer, const CustomWords& words)
+    : recipe_(recipe),
+      words_(words),
+      shares_of_hops_(shares_of_hops(recipe, beer)),
+      is_in_grist_(words.count(), false) {
+    for (const YeastAddition& addition : recipe.yeasts) {
+        yeasts_.push_back(words.number_of(addition.yeast.name));
+    }
+    for (const HopAddition& addition : recipe.hops) {
+        hop_families_.push_back(words.number_of(addition.hop.family));
+    }
+    for (const GristAddition& addition : recipe.grist) {
+        NumberedName& named = fermentables_.emplace_back();
+        named.name = words.number_of(addition.fermentable.name);
+        for (const std::string& group : addition.fermentable.groups) {
+            named.groups.push_back(words.number_of(group));
+        }
+        std::vector<std::size_t> numbers = named.groups;
+        numbers.push_back(named.name);
+        for (const std::size_t number : numbers) {
+            if (number != CustomWords::none) {
+                is_in_grist_[number] = true;
+            }
+        }
+    }
     for (const Special special : {Special::fruit, Special::spice, Special::wood}) {
         Names names = ingredients_that_are(special, recipe);
         std::erase_if(names, [&](std::string_view name) { return is_in(recipe, name); });
@@ -166,11 +111,11 @@ CustomOfRecipe::CustomOfRecipe(const Recipe& recipe, const Beer& beer)
     }
 }
 
-CustomFit CustomOfRecipe::fit_to(const Style& style, const Custom& custom) const {
+CustomFit CustomOfRecipe::fit_to(const Style& style, const CustomOfStyle& custom) const {
     CustomFit fit;
-    hold_yeast(recipe_, custom, fit);
-    hold_hops(recipe_, shares_of_hops_, custom, fit);
-    hold_grist(recipe_, custom, fit);
+    hold_yeast(custom, fit);
+    hold_hops(custom, fit);
+    hold_grist(custom, fit);
     for (const Besides& besides : besides_) {
         if (!has_place_for(style, besides.special)) {
             fit.grist += 1.0;
@@ -178,6 +123,66 @@ CustomFit CustomOfRecipe::fit_to(const Style& style, const Custom& custom) const
         }
     }
     return fit;
+}
+
+void CustomOfRecipe::hold_yeast(const CustomOfStyle& custom, CustomFit& fit) const {
+    for (std::size_t index = 0; index < yeasts_.size(); ++index) {
+        const std::string& name = recipe_.yeasts[index].yeast.name;
+        const Customary kind = custom.of_yeast(name, yeasts_[index]);
+        fit.yeast += departure(kind, possible_yeast) / static_cast<double>(yeasts_.size());
+        if (kind == Customary::seldom) {
+            fit.seldom_yeasts.push_back(name);
+        }
+    }
+}
+
+void CustomOfRecipe::hold_hops(const CustomOfStyle& custom, CustomFit& fit) const {
+    double foreign = 0.0;
+    for (std::size_t index = 0; index < hop_families_.size(); ++index) {
+        const Customary kind = custom.of_hops(hop_families_[index]);
+        fit.hops += departure(kind, possible_hops) * shares_of_hops_[index];
+        if (kind == Customary::seldom && shares_of_hops_[index] > 0.0) {
+            foreign += shares_of_hops_[index];
+            add_new(fit.seldom_hops, recipe_.hops[index].hop.name);
+        }
+    }
+    if (foreign < told_from) {
+        fit.seldom_hops.clear();
+    }
+}
+
+/// The share of the grist that is base malt of another kind than the style's.
+double CustomOfRecipe::other_base(const CustomOfStyle& custom) const {
+    Mass other = 0.0 * kilogram;
+    Mass all = 0.0 * kilogram;
+    for (std::size_t index = 0; index < fermentables_.size(); ++index) {
+        const GristAddition& addition = recipe_.grist[index];
+        all += addition.mass;
+        if (carries(addition.fermentable) && !custom.is_base(fermentables_[index])) {
+            other += addition.mass;
+        }
+    }
+    return all > 0.0 * kilogram ? (other / all).value() : 0.0;
+}
+
+void CustomOfRecipe::hold_grist(const CustomOfStyle& custom, CustomFit& fit) const {
+    for (const std::size_t number : custom.usual_grist()) {
+        if (!is_in_grist_[number]) {
+            fit.missing.push_back(words_.word(number));
+        }
+    }
+    for (std::size_t index = 0; index < fermentables_.size(); ++index) {
+        if (custom.is_unusual(fermentables_[index])) {
+            add_new(fit.unusual, recipe_.grist[index].fermentable.name);
+        }
+    }
+    const double usual = static_cast<double>(std::max<std::size_t>(custom.usual_grist().size(), 1));
+    const double missing_share = static_cast<double>(fit.missing.size()) / usual;
+    fit.grist +=
+        missing_share + static_cast<double>(std::min(fit.unusual.size(), most_unusual)) + other_base(custom);
+    if (missing_share <= told_from) {
+        fit.missing.clear();
+    }
 }
 
 std::vector<std::string> departures_of(const CustomFit& fit) {

@@ -4,6 +4,7 @@
 #include <string_view>
 #include <vector>
 
+#include "advice/custom_words.hpp"
 #include "advice/special.hpp"
 #include "brewing/beer.hpp"
 #include "recipe/recipe.hpp"
@@ -25,12 +26,13 @@ struct CustomFit {
     std::vector<std::string_view> out_of_place;
 };
 
-/// A recipe with its share of each hop addition, made ready to hold against many styles.
+/// A recipe with its names numbered and its share of each hop addition, made ready to hold against many
+/// styles. Recipe and words must last as long as it does.
 class CustomOfRecipe {
   public:
-    CustomOfRecipe(const Recipe& recipe, const Beer& beer);
+    CustomOfRecipe(const Recipe& recipe, const Beer& beer, const CustomWords& words);
 
-    CustomFit fit_to(const Style& style, const Custom& custom) const;
+    CustomFit fit_to(const Style& style, const CustomOfStyle& custom) const;
 
   private:
     /// Ingredients beside the grist of a kind that not every style has a place for.
@@ -39,8 +41,18 @@ class CustomOfRecipe {
         std::vector<std::string_view> names;
     };
 
+    void hold_yeast(const CustomOfStyle& custom, CustomFit& fit) const;
+    void hold_hops(const CustomOfStyle& custom, CustomFit& fit) const;
+    void hold_grist(const CustomOfStyle& custom, CustomFit& fit) const;
+    double other_base(const CustomOfStyle& custom) const;
+
     const Recipe& recipe_;
-    std::vector<double> shares_of_hops_;
+    const CustomWords& words_;
+    std::vector<std::size_t> yeasts_;         ///< by addition: the number of its class
+    std::vector<std::size_t> hop_families_;   ///< by addition
+    std::vector<double> shares_of_hops_;      ///< by addition
+    std::vector<NumberedName> fermentables_;  ///< by addition
+    std::vector<bool> is_in_grist_;           ///< by number of the word
     std::vector<Besides> besides_;
 };
 

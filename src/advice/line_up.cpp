@@ -15,11 +15,12 @@ bool stands_alone(const Style& style) {
 }  // namespace
 
 LineUp::LineUp(const std::vector<Style>& styles, const Handbook& handbook)
-    : handbook_(&handbook), tariff_(handbook.score_sheet) {
+    : handbook_(&handbook), tariff_(handbook.score_sheet), words_(styles) {
     contenders_.reserve(styles.size());
     for (const Style& style : styles) {
         contenders_.push_back({.style = &style,
                                .yardstick = Yardstick(style, handbook.perception),
+                               .custom = CustomOfStyle(style.custom, words_),
                                .breadth = breadth_of(style),
                                .entered_as = style.guide + "/" + entered_code(style.code),
                                .stands_alone = stands_alone(style),

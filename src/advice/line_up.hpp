@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "advice/custom_words.hpp"
 #include "judging/tariff.hpp"
 #include "judging/yardstick.hpp"
 #include "style/handbook.hpp"
@@ -15,6 +16,7 @@ namespace entrywise {
 struct Contender {
     const Style* style;
     Yardstick yardstick;
+    CustomOfStyle custom;
     double breadth;          ///< how widely it is worded (`StyleFit`)
     std::string entered_as;  ///< `bjcp-2021/25B` of `25B-table-pale`
     bool stands_alone;       ///< it says enough by itself to hold a beer against it
@@ -30,10 +32,12 @@ class LineUp {
     const std::vector<Contender>& contenders() const { return contenders_; }
     const Handbook& handbook() const { return *handbook_; }
     const Tariff& tariff() const { return tariff_; }
+    const CustomWords& words() const { return words_; }
 
   private:
     const Handbook* handbook_;
     Tariff tariff_;
+    CustomWords words_;
     std::vector<Contender> contenders_;
 };
 

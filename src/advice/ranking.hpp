@@ -5,10 +5,8 @@
 #include <string>
 #include <vector>
 
-#include "advice/line_up.hpp"
 #include "advice/style_fit.hpp"
 #include "judging/sheet.hpp"
-#include "judging/tasting.hpp"
 #include "recipe/recipe.hpp"
 #include "style/declaration.hpp"
 #include "style/handbook.hpp"
@@ -54,17 +52,5 @@ struct Ranking {
 /// beer and how often such an order is wrong.
 Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handbook& handbook,
              const std::optional<StyleName>& declared = {});
-
-/// The first of that ranking, and the declared style in it, without sheets and words: for who ranks many
-/// beers.
-struct BestPlace {
-    RankedStyle best;
-    std::optional<RankedStyle> declared;
-};
-
-/// None where no style stands to choose from. All of the tasting's draws are held against the styles that the
-/// first few of them leave in the lead.
-std::optional<BestPlace> best_place(const Tasting& tasting, const LineUp& line_up,
-                                    const std::optional<StyleName>& declared = {});
 
 }  // namespace entrywise

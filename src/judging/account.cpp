@@ -34,22 +34,15 @@ std::vector<Charge*> counted_in(Section section, std::vector<Charge>& charges) {
     return counted;
 }
 
-/// The dearest charge of a draw, if any costs anything.
-Charge* dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
+/// The dearest charge of a draw.
+Charge& dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
     Charge* dearest = charges.front();
-    for (Charge* const charge : charges) {
-        if (charge->points[draw] > dearest->points[draw]) {
-            dearest = charge;
+    for (std::size_t index = 1; index < charges.size(); ++index) {
+        if (charges[index]->points[draw] > dearest->points[draw]) {
+            dearest = charges[index];
         }
     }
-    return dearest->points[draw] > 0.0 ? dearest : nullptr;
-}
-
-/// Overall impression follows what the cause takes in the other sections, where one of them may be right; a
-/// cause that shows in no other section stands on its own.
-double asked_of(Section section, const Cause& cause, double points, double elsewhere) {
-    const double share = cause.shares[section];
-    return section == Section::overall && share < 1.0 ? elsewhere * share / (1.0 - share) : points * share;
+    return *dearest;
 }
 
 }  // namespace
@@ -79,14 +72,20 @@ Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const 
     if (deviation.is_inside) {
         return charge;
     }
-    charge.points.reserve(deviation.steps.size());
-    for (const double outside : deviation.steps) {
-        const double steps = charged_steps(outside, cause.charged);
-        const Miss miss = tariff_.cost_of_miss().at(steps);
-        charge.tally(steps).noticed += miss.noticed;
-        charge.points.push_back(miss.points * cause.weight * deviation.weight);
+    const double weight = cause.weight * deviation.weight;
+    charge.points.resize(deviation.steps.size());
+    for (std::size_t draw = 0; draw < deviation.steps.size(); ++draw) {
+        const double steps = charged_steps(deviation.steps[draw], cause.charged);
+        charge.points[draw] = weight * tariff_.cost_of_miss().points(steps);
     }
     return charge;
+}
+
+void Account::count_notice(const Cause& cause, Charge& charge) const {
+    for (const double outside : charge.deviation->steps) {
+        const double steps = charged_steps(outside, cause.charged);
+        charge.tally(steps).noticed += tariff_.cost_of_miss().chance_of_notice(steps);
+    }
 }
 
 double Account::most_of(Section section) const {
@@ -130,19 +129,6 @@ Estimate<double> Account::at_risk() const {
     return Estimate<double>(std::move(sum));
 }
 
-/// What was charged already for the miss that a charge is part of, and the greater of the two kept for the
-/// next.
-double Account::charged_before(const Tally& tally, Section section, std::size_t draw, double points) {
-    if (!tally.miss) {
-        return 0.0;
-    }
-    std::vector<double>& charged = charged_[*tally.miss][section];
-    charged.resize(left_[section].size(), 0.0);
-    const double before = charged[draw];
-    charged[draw] = std::max(before, points);
-    return before;
-}
-
 void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
                       std::vector<double>& elsewhere) {
     const std::vector<Charge*> counted = counted_in(section, charges);
@@ -151,22 +137,40 @@ void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& 
     }
     std::vector<double>& left = left_[section];
     const double most = most_of(section);
+    const double part_of_a_point = 1.0 / most;
     const double limit = std::min(cause.at_most[section].value_or(most), most);
+    // Overall impression follows what the cause takes in the other sections, where one of them may be right;
+    // a cause that shows in no other section stands on its own.
+    const double share = cause.shares[section];
+    const bool follows = section == Section::overall && share < 1.0;
+    const double share_of_elsewhere = follows ? share / (1.0 - share) : 0.0;
     for (std::size_t draw = 0; draw < left.size(); ++draw) {
-        Charge* const dearest = dearest_of(counted, draw);
-        if (dearest == nullptr) {
+        Charge& dearest = dearest_of(counted, draw);
+        if (dearest.points[draw] <= 0.0) {
             continue;
         }
-        Tally& tally = dearest->tally(dearest->deviation->steps[draw]);
-        const double points =
-            std::min(asked_of(section, cause, dearest->points[draw], elsewhere[draw]), limit);
+        Tally& tally = dearest.tally(dearest.deviation->steps[draw]);
+        const double asked = follows ? elsewhere[draw] * share_of_elsewhere : dearest.points[draw] * share;
+        const double points = std::min(asked, limit);
         elsewhere[draw] += points;
-        const double before = charged_before(tally, section, draw, points);
-        if (points > before) {
-            left[draw] *= (1.0 - points / most) / (1.0 - before / most);
+        if (!tally.miss) {
+            left[draw] *= 1.0 - points * part_of_a_point;
+            tally.points += points;
+        } else if (const double before = charged_before(*tally.miss, section, draw, points);
+                   points > before) {
+            left[draw] *= (1.0 - points * part_of_a_point) / (1.0 - before * part_of_a_point);
             tally.points += points - before;
         }
     }
+}
+
+/// What was charged already for a miss of several findings, and the greater of the two kept for the next.
+double Account::charged_before(std::size_t miss, Section section, std::size_t draw, double points) {
+    std::vector<double>& charged = charged_[miss][section];
+    charged.resize(left_[section].size(), 0.0);
+    const double before = charged[draw];
+    charged[draw] = std::max(before, points);
+    return before;
 }
 
 }  // namespace entrywise

@@ -42,6 +42,9 @@ class Account {
     /// loses its share of what the cause takes in all sections, no more where one of them is right.
     void take(const Cause& cause, std::vector<Charge>& charges);
 
+    /// Counts how often judges notice what is charged, which the points do not need.
+    void count_notice(const Cause& cause, Charge& charge) const;
+
     /// Charges so many points to a section, whatever the draw.
     void take(Section section, double points);
 
@@ -56,7 +59,7 @@ class Account {
     double most_of(Section section) const;
     void take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
                  std::vector<double>& elsewhere);
-    double charged_before(const Tally& tally, Section section, std::size_t draw, double points);
+    double charged_before(std::size_t miss, Section section, std::size_t draw, double points);
 
     const Tariff& tariff_;
     BySection<std::vector<double>> left_;

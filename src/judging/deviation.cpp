@@ -120,7 +120,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
         return deviation;
     }
     const std::span<const double> level = beer.level(attribute);
-    deviation.steps.reserve(level.size());
+    deviation.steps.resize(level.size());
     std::size_t told_by_number = 0;
     for (std::size_t draw = 0; draw < level.size(); ++draw) {
         double by_words = steps_outside(level[draw] - habit, expectation.low, expectation.high);
@@ -131,7 +131,7 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
             by_words *= score_sheet.in_range_weight;
         }
         const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
-        deviation.steps.push_back(number_says_more ? by_number[draw] : by_words);
+        deviation.steps[draw] = number_says_more ? by_number[draw] : by_words;
         told_by_number += number_says_more ? 1 : 0;
     }
     deviation.is_inside = !is_any(deviation.steps);

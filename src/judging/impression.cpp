@@ -1,6 +1,7 @@
 #include "judging/impression.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "quantity/printed_precision.hpp"
 
@@ -13,14 +14,27 @@ std::span<const Value> first_of(const Estimate<Value>& estimate, std::size_t dra
     return std::span<const Value>(estimate.draws()).first(std::min(draws, estimate.count()));
 }
 
+/// Four at a time, as each comparison waits for the one before it.
 template <class Value>
 Span<Value> reach_of(std::span<const Value> draws) {
-    Span<Value> reach{draws.front(), draws.front()};
-    for (const Value& draw : draws) {
-        reach.low = std::min(reach.low, draw);
-        reach.high = std::max(reach.high, draw);
+    constexpr std::size_t lanes = 4;
+    std::array<Value, lanes> low;
+    std::array<Value, lanes> high;
+    low.fill(draws.front());
+    high.fill(draws.front());
+    std::size_t draw = 0;
+    for (; draw + lanes <= draws.size(); draw += lanes) {
+        for (std::size_t lane = 0; lane < lanes; ++lane) {
+            const Value value = draws[draw + lane];
+            low[lane] = value < low[lane] ? value : low[lane];
+            high[lane] = value > high[lane] ? value : high[lane];
+        }
     }
-    return reach;
+    for (; draw < draws.size(); ++draw) {
+        low[0] = std::min(low[0], draws[draw]);
+        high[0] = std::max(high[0], draws[draw]);
+    }
+    return {*std::min_element(low.begin(), low.end()), *std::max_element(high.begin(), high.end())};
 }
 
 template <class Quantity>
@@ -42,29 +56,37 @@ double share_told(std::span<const double> levels) {
 }  // namespace
 
 Impression::Impression(const Beer& beer, const Profile& profile)
-    : Impression(beer, profile, beer.alcohol.count()) {}
-
-Impression::Impression(const Beer& beer, const Profile& profile, std::size_t first_draws)
     : beer_(beer),
       profile_(profile),
-      draws_(std::min(first_draws, beer.alcohol.count())),
+      draws_(beer.alcohol.count()),
       is_roasty_(profile.level[Attribute::flavor_roast].median() >
                  profile.level[Attribute::flavor_caramel].median()),
       original_gravity_(printed(first_of(beer.original_gravity.total, draws_))),
       final_gravity_(printed(first_of(beer.final_gravity, draws_))),
       alcohol_(printed(first_of(beer.alcohol, draws_))),
-      bitterness_(printed(first_of(beer.tasted_bitterness, draws_))),
-      reach_of_bitterness_(reach_of(first_of(beer.tasted_bitterness, draws_))),
-      reach_of_alcohol_(reach_of(first_of(beer.alcohol, draws_))) {
+      bitterness_(printed(first_of(beer.tasted_bitterness, draws_))) {
+    find_reach();
     for (const Attribute attribute : all_attributes()) {
-        reach_[attribute] = reach_of(level(attribute));
-        const bool is_all_told = reach_[attribute].low >= told_from;
+        const bool is_always_told = reach_[attribute].low >= told_from;
         const bool is_never_told = reach_[attribute].high < told_from;
-        told_[attribute] = is_all_told ? 1.0 : is_never_told ? 0.0 : share_told(level(attribute));
+        told_[attribute] = is_always_told ? 1.0 : is_never_told ? 0.0 : share_told(level(attribute));
     }
     for (const Attribute attribute : profile.untold) {
         is_untold_[attribute] = true;
     }
+}
+
+Impression::Impression(const Impression& all_draws, std::size_t first_draws) : Impression(all_draws) {
+    draws_ = std::min(first_draws, draws_);
+    find_reach();
+}
+
+void Impression::find_reach() {
+    for (const Attribute attribute : all_attributes()) {
+        reach_[attribute] = reach_of(level(attribute));
+    }
+    reach_of_bitterness_ = reach_of(first_of(beer_.tasted_bitterness, draws_));
+    reach_of_alcohol_ = reach_of(first_of(beer_.alcohol, draws_));
 }
 
 std::span<const double> Impression::level(Attribute attribute) const {

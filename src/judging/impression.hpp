@@ -11,12 +11,13 @@ namespace entrywise {
 
 /// What of a beer is the same whatever style it is held against, looked up once for holding it against many:
 /// how far its levels and numbers reach, and the numbers at the precision in which guides print their ranges.
-/// It looks at the first so many draws, at all if left out; a few tell roughly what all tell. Beer and
-/// profile must last as long as it does.
+/// Beer and profile must last as long as it does.
 class Impression {
   public:
     Impression(const Beer& beer, const Profile& profile);
-    Impression(const Beer& beer, const Profile& profile, std::size_t first_draws);
+
+    /// The same from the first so many draws, which tell roughly what all tell.
+    Impression(const Impression& all_draws, std::size_t first_draws);
 
     const Beer& beer() const { return beer_; }
     const Profile& profile() const { return profile_; }
@@ -43,13 +44,15 @@ class Impression {
     static constexpr double told_from = 2.0;
 
   private:
+    void find_reach();
+
     const Beer& beer_;
     const Profile& profile_;
     std::size_t draws_;
     ByAttribute<Span<double>> reach_;
     ByAttribute<bool> is_untold_;
     ByAttribute<double> told_;
-    bool is_roasty_;
+    bool is_roasty_ = false;
     std::vector<SpecificGravity> original_gravity_;
     std::vector<SpecificGravity> final_gravity_;
     std::vector<AlcoholByVolume> alcohol_;

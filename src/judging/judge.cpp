@@ -79,7 +79,8 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
     for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
         std::vector<Charge> charges = account.charges_of(cause, deviations);
         account.take(score_sheet.causes[cause], charges);
-        for (const Charge& charge : charges) {
+        for (Charge& charge : charges) {
+            account.count_notice(score_sheet.causes[cause], charge);
             add_finding(*charge.deviation, Direction::above, charge.above, beer, sheet.findings);
             add_finding(*charge.deviation, Direction::below, charge.below, beer, sheet.findings);
         }
@@ -118,9 +119,10 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
 Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
                                 const std::vector<Finding>& beside_levels) {
     const ScoreSheet& score_sheet = tariff.score_sheet();
-    const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
+    std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
+    std::erase_if(deviations, [](const Deviation& deviation) { return deviation.is_inside; });
     Account account(tariff, beer.draws());
-    for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
+    for (std::size_t cause = 0; cause < score_sheet.causes.size() && !deviations.empty(); ++cause) {
         std::vector<Charge> charges = account.charges_of(cause, deviations);
         account.take(score_sheet.causes[cause], charges);
     }

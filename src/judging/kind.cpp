@@ -129,7 +129,7 @@ std::vector<KindMiss> compared(SmellOf smell_of, const std::vector<std::string>&
     std::vector<WordShare> other;
     std::copy_if(
         smell.words.begin(), smell.words.end(), std::back_inserter(other), [&](const WordShare& each) {
-            const auto is_like = [&](const std::string& word) { return are_kin(each.word, word, kin); };
+            const auto is_like = [&](const std::string& word) { return kin.are_kin(each.word, word); };
             return std::none_of(asked.begin(), asked.end(), is_like) &&
                    std::none_of(at_home.begin(), at_home.end(), is_like);
         });

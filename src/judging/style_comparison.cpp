@@ -9,7 +9,7 @@ namespace {
 
 bool holds(const std::vector<std::string>& words, const std::string& word, const Kin& kin) {
     return std::any_of(words.begin(), words.end(),
-                       [&](const std::string& other) { return are_kin(word, other, kin); });
+                       [&](const std::string& other) { return kin.are_kin(word, other); });
 }
 
 std::vector<Attribute> stated_alone(const Style& style, const Style& other) {

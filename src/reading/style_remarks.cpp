@@ -136,7 +136,7 @@ StyleVocabulary vocabulary_of(const std::vector<Style>& styles, const PhraseBook
                 {&custom.grist_base, &custom.grist_typical, &custom.grist_possible, &custom.grist_unusual});
         add_all(known.yeasts, {&custom.yeast_typical, &custom.yeast_possible});
     }
-    for (const Words& words : phrases.kin) {
+    for (const Words& words : phrases.kin.lists()) {
         add_all(known.notes, {&words});
     }
     for (const auto& [family, said] : phrases.hop_families) {

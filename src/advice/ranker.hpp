@@ -1,0 +1,98 @@
+#pragma once
+
+#include <deque>
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "advice/custom_fit.hpp"
+#include "advice/line_up.hpp"
+#include "advice/number_fit.hpp"
+#include "advice/special.hpp"
+#include "advice/style_fit.hpp"
+#include "judging/impression.hpp"
+#include "judging/sheet.hpp"
+#include "judging/tasting.hpp"
+#include "style/declaration.hpp"
+
+namespace entrywise {
+
+/// A style to enter, with the base where it stands on one, and what came of it so far.
+struct Candidate {
+    const Contender* entered = nullptr;
+    const Contender* base = nullptr;
+    const Style* judged = nullptr;  ///< the entered style, or what it and its base make together
+    const Yardstick* yardstick = nullptr;
+    CustomFit custom;
+    StyleFit fit;
+    double distance = 0.0;
+    Estimate<double> points;     ///< over as many draws as it was held against
+    std::optional<Sheet> sheet;  ///< where it was asked for
+
+    const Style& style() const { return *entered->style; }
+};
+
+bool is_closer(const Candidate& first, const Candidate& second);
+
+/// Whether a style is the one of that name, or a variant of it, or what it is a variant of.
+bool is_of(const Style& style, const StyleName& name);
+
+/// Holds one tasting against the styles of a line-up: all of them against the first few draws, which tell
+/// roughly who comes first, and any of them against as many as it takes. Tasting and line-up must last as
+/// long as it does, and it as long as its candidates.
+class Ranker {
+  public:
+    Ranker(const Tasting& tasting, const LineUp& line_up);
+
+    /// Every style, and the specialty styles that the recipe has what it takes for on the styles that fit
+    /// best, held against few draws; closest first, a style and its variants once.
+    std::vector<Candidate> all();
+
+    /// Of these only the declared one and those that may lead.
+    std::vector<Candidate> leading(const std::optional<StyleName>& declared);
+
+    /// Holds a candidate against all draws, or against the first so many.
+    void hold(Candidate& candidate) const;
+    void hold(Candidate& candidate, std::size_t first_draws) const;
+
+    /// The same against all draws, with what is found.
+    void judge_fully(Candidate& candidate) const;
+
+  private:
+    /// A specialty style and a base of it as one.
+    struct OnBase {
+        OnBase(const Style& specialty, const Style& base, const Perception& perception);
+        OnBase(const OnBase&) = delete;
+        OnBase& operator=(const OnBase&) = delete;
+
+        Style style;
+        Yardstick yardstick;
+    };
+
+    std::vector<Candidate> before_tasting() const;
+    std::vector<Candidate> with_specialties(std::vector<Candidate> plain);
+    Candidate held_on(const Contender& specialty, const Contender& base);
+    void fit_customs(Candidate& candidate, const CustomOfStyle& custom, double breadth) const;
+    void hold_against(const Impression& impression, Candidate& candidate) const;
+    std::vector<Finding> findings_of_kind(const Impression& impression, const Style& style) const;
+    std::vector<std::string_view> welcome_in(const Style& specialty) const;
+    double rarity_of(const Candidate& candidate) const;
+
+    const Tasting& tasting_;
+    const LineUp& line_up_;
+    Impression all_draws_;
+    Impression few_draws_;
+    NumberFit numbers_;
+    CustomOfRecipe custom_;
+    std::set<Special> specials_;
+    std::deque<OnBase> on_bases_;
+};
+
+/// By how many points of distance the first so many draws may mistake a style against another (working
+/// value): the error of a mean over a quasi-random sequence falls nearly with their count.
+double mistaken_by(std::size_t draws);
+
+/// How many draws every style is held against before the rest is.
+inline constexpr std::size_t few_draws = 16;
+
+}  // namespace entrywise
