@@ -68,7 +68,7 @@ std::optional<BestPlace> best_place(const Tasting& tasting, const LineUp& line_u
     const Candidate* best = *std::min_element(
         leaders.begin(), leaders.end(),
         [](const Candidate* first, const Candidate* second) { return is_closer(*first, *second); });
-    BestPlace place{place_of(*best), {}};
+    BestPlace place{place_of(*best), {}, {}};
     if (own != nullptr) {
         place.declared = place_of(*own);
         place.sheet = std::move(own->sheet);

@@ -40,11 +40,11 @@ class Deviates {
     template <class Quantity>
     Estimate<Quantity> draw(const std::string& input, const Uncertain<Quantity>& uncertain, Quantity lowest,
                             Quantity highest) {
-        std::vector<Quantity> values;
-        values.reserve(draws());
-        for (const double deviate : of(input)) {
-            const Quantity value = uncertain.middle + uncertain.half_width * (deviate / eight_in_ten);
-            values.push_back(value < lowest ? lowest : (value > highest ? highest : value));
+        const std::vector<double>& deviates = of(input);
+        std::vector<Quantity> values(draws(), uncertain.middle);
+        for (std::size_t draw = 0; draw < values.size(); ++draw) {
+            const Quantity value = uncertain.middle + uncertain.half_width * (deviates[draw] / eight_in_ten);
+            values[draw] = value < lowest ? lowest : (value > highest ? highest : value);
         }
         return Estimate<Quantity>(std::move(values));
     }

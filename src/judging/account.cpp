@@ -10,10 +10,6 @@ namespace {
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-std::size_t place_of(const Deviation& deviation) {
-    return deviation.attribute ? static_cast<std::size_t>(*deviation.attribute) : place_of_color;
-}
-
 double charged_steps(double outside, Charged charged) {
     const bool is_charged = charged == Charged::both || (charged == Charged::above) == (outside > 0.0);
     return is_charged ? outside : 0.0;

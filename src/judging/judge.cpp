@@ -58,6 +58,23 @@ std::vector<NumberCheck> check_numbers(const Beer& beer, const StyleRanges& rang
     return numbers;
 }
 
+/// The causes that show in something outside, in the order of the sheet.
+std::vector<std::size_t> causes_at_work(const std::vector<Deviation>& deviations, const Tariff& tariff) {
+    std::vector<bool> is_at_work(tariff.score_sheet().causes.size(), false);
+    for (const Deviation& deviation : deviations) {
+        if (const auto cause = tariff.cause_of(place_of(deviation)); cause && !deviation.is_inside) {
+            is_at_work[*cause] = true;
+        }
+    }
+    std::vector<std::size_t> causes;
+    for (std::size_t cause = 0; cause < is_at_work.size(); ++cause) {
+        if (is_at_work[cause]) {
+            causes.push_back(cause);
+        }
+    }
+    return causes;
+}
+
 }  // namespace
 
 PointsAtRisk summary(const Estimate<double>& points) {
@@ -119,10 +136,9 @@ Sheet judge(const Beer& beer, const Profile& profile, const Style& style, const 
 Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardstick, const Tariff& tariff,
                                 const std::vector<Finding>& beside_levels) {
     const ScoreSheet& score_sheet = tariff.score_sheet();
-    std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
-    std::erase_if(deviations, [](const Deviation& deviation) { return deviation.is_inside; });
+    const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
     Account account(tariff, beer.draws());
-    for (std::size_t cause = 0; cause < score_sheet.causes.size() && !deviations.empty(); ++cause) {
+    for (const std::size_t cause : causes_at_work(deviations, tariff)) {
         std::vector<Charge> charges = account.charges_of(cause, deviations);
         account.take(score_sheet.causes[cause], charges);
     }

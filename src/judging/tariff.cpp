@@ -32,6 +32,10 @@ std::optional<std::size_t> cause_shown_by(const std::string& name, const ScoreSh
 
 }  // namespace
 
+std::size_t place_of(const Deviation& deviation) {
+    return deviation.attribute ? static_cast<std::size_t>(*deviation.attribute) : place_of_color;
+}
+
 std::string_view name_of_sensed(std::size_t sensed) {
     return sensed == place_of_color ? std::string_view("appearance.color")
                                     : name_of(all_attributes()[sensed]);

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "judging/cost_of_miss.hpp"
+#include "judging/deviation.hpp"
 #include "style/score_sheet.hpp"
 
 namespace entrywise {
@@ -38,6 +39,9 @@ class Tariff {
     ByPlace miss_above_;
     ByPlace miss_below_;
 };
+
+/// The place among all that is sensed of what deviates.
+std::size_t place_of(const Deviation& deviation);
 
 /// `flavor.bitterness`, `appearance.color`.
 std::string_view name_of_sensed(std::size_t sensed);

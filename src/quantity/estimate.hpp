@@ -70,10 +70,9 @@ class Estimate {
 template <class Function, class First, class... Rest>
 auto lift(Function function, const Estimate<First>& first, const Estimate<Rest>&... rest) {
     using Result = std::decay_t<std::invoke_result_t<Function&, const First&, const Rest&...>>;
-    std::vector<Result> draws;
-    draws.reserve(first.count());
-    for (std::size_t index = 0; index < first.count(); ++index) {
-        draws.push_back(std::invoke(function, first[index], rest[index]...));
+    std::vector<Result> draws(first.count());
+    for (std::size_t index = 0; index < draws.size(); ++index) {
+        draws[index] = std::invoke(function, first[index], rest[index]...);
     }
     return Estimate<Result>(std::move(draws));
 }

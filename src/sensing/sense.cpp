@@ -48,11 +48,11 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
         "sensing " + std::string(word_of(section_of(attribute))) + " " + std::string(word_of(attribute));
     const std::vector<double>& deviate = deviates.of(input);
     const double highest = highest_level(attribute);
-    std::vector<double> levels;
-    levels.reserve(level.count());
-    for (std::size_t draw = 0; draw < level.count(); ++draw) {
+    std::vector<double> levels(level.count());
+    for (std::size_t draw = 0; draw < levels.size(); ++draw) {
         const double present = std::clamp(level[draw], 0.0, 1.0);
-        levels.push_back(std::clamp(level[draw] + present * error * deviate[draw], 0.0, highest));
+        const double sensed = level[draw] + present * error * deviate[draw];
+        levels[draw] = std::min(std::max(sensed, 0.0), highest);
     }
     return Estimate<double>(std::move(levels));
 }

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "reading/recipe_file.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
@@ -16,24 +16,8 @@ using namespace entrywise::testing;
 
 namespace {
 
-const std::vector<Style>& all_of_the_guide() {
-    static const std::vector<Style> styles = [] {
-        std::vector<Style> read;
-        for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-            read.push_back(*usual_library().style(name));
-        }
-        return read;
-    }();
-    return styles;
-}
-
 Ranking ranked(const Recipe& recipe, const std::optional<StyleName>& declared = {}) {
     return rank(recipe, all_of_the_guide(), usual_handbook(), declared);
-}
-
-Recipe demo(const std::string& name) {
-    return *read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml",
-                        usual_library().ingredients());
 }
 
 std::size_t place_of(const Ranking& ranking, const std::string& code) {

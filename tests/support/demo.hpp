@@ -1,0 +1,46 @@
+#pragma once
+
+#include <algorithm>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "reading/recipe_file.hpp"
+#include "recipe/recipe.hpp"
+#include "style/style.hpp"
+#include "tests/support/guide.hpp"
+
+namespace entrywise::testing {
+
+/// A recipe of the demo club, by the name of its file.
+inline Recipe demo(const std::string& name) {
+    return *read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml",
+                        usual_library().ingredients());
+}
+
+/// The names of all of them, in order.
+inline std::vector<std::string> demo_names() {
+    std::vector<std::string> names;
+    for (const auto& file :
+         std::filesystem::directory_iterator(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes")) {
+        if (file.path().extension() == ".yaml") {
+            names.push_back(file.path().stem().string());
+        }
+    }
+    std::sort(names.begin(), names.end());
+    return names;
+}
+
+/// Every style of the Beer Judge Certification Program, Beer Style Guidelines, 2021.
+inline const std::vector<Style>& all_of_the_guide() {
+    static const std::vector<Style> styles = [] {
+        std::vector<Style> read;
+        for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
+            read.push_back(*usual_library().style(name));
+        }
+        return read;
+    }();
+    return styles;
+}
+
+}  // namespace entrywise::testing
