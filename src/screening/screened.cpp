@@ -28,7 +28,10 @@ std::optional<Status> status_named(std::string_view word) {
 }
 
 std::string entered_code(const StyleName& style) {
-    return style.code.substr(0, style.code.find('-'));
+    const auto is_digit = [](char letter) { return letter >= '0' && letter <= '9'; };
+    const std::size_t hyphen = style.code.find('-');
+    const bool is_variant = hyphen != std::string::npos && hyphen > 0 && !is_digit(style.code[hyphen - 1]);
+    return is_variant ? style.code.substr(0, hyphen) : style.code;
 }
 
 void mark_duplicates(std::vector<Screened>& entries) {
