@@ -168,9 +168,13 @@ std::string span_of(const std::string& low, const std::string& high, const TextS
     return low == high ? low : low + std::string(dash(style)) + high;
 }
 
-constexpr std::size_t flight_columns = 36;
 constexpr std::size_t count_columns = 8;
 constexpr std::size_t span_columns = 10;
+
+std::size_t flight_columns(const TextStyle& style) {
+    constexpr std::size_t enough = 36;
+    return std::min(enough, style.width - count_columns - 2 * span_columns);
+}
 
 /// The row of a flight, with its entries behind it where they fit into the line, and else below.
 std::string flight_text(const Flight& flight, const std::vector<Screened>& entries, const TextStyle& style) {
@@ -179,7 +183,7 @@ std::string flight_text(const Flight& flight, const std::vector<Screened>& entri
     };
     const auto bitterness = [](Bitterness value) { return fixed(in(value, ibu), bitterness_decimals); };
     const std::string line =
-        cell(flight.category.code + ' ' + flight.title, flight_columns, style) +
+        cell(flight.category.code + ' ' + flight.title, flight_columns(style), style) +
         at_right(std::to_string(flight.order.size()), count_columns) +
         at_right(span_of(alcohol(flight.alcohol.low), alcohol(flight.alcohol.high), style), span_columns) +
         at_right(span_of(bitterness(flight.bitterness.low), bitterness(flight.bitterness.high), style),
@@ -194,7 +198,7 @@ std::string flights_text(const std::vector<Flight>& flights, const std::vector<S
     if (flights.empty()) {
         return {};
     }
-    const std::string header = at_left("Flights, from light to strong", flight_columns) +
+    const std::string header = at_left("Flights, from light to strong", flight_columns(style)) +
                                at_right("Entries", count_columns) + at_right("ABV", span_columns) +
                                at_right("IBU", span_columns);
     std::string text = '\n' + bold(header, style) + '\n';
@@ -245,9 +249,10 @@ std::string counts_text(const std::vector<Screened>& entries, const std::vector<
 
 std::string screen_text(const std::vector<Screened>& entries, const std::vector<std::size_t>& places,
                         const std::vector<Flight>& flights, const TextStyle& style) {
-    return (places.empty() ? std::string() : table_text(entries, places, style)) +
-           talk_text(entries, places, style) + flights_text(flights, entries, style) +
-           allergens_text(entries, places, style) + counts_text(entries, places, style);
+    const std::string text = (places.empty() ? std::string() : table_text(entries, places, style)) +
+                             talk_text(entries, places, style) + flights_text(flights, entries, style) +
+                             allergens_text(entries, places, style) + counts_text(entries, places, style);
+    return text.substr(text.find_first_not_of('\n'));
 }
 
 }  // namespace entrywise
