@@ -67,22 +67,8 @@ void add_late_fermentation(const Recipe& recipe, const Beer& beer, std::vector<C
 }
 
 void add_allergens(const Recipe& recipe, std::vector<Caution>& cautions) {
-    std::set<std::string> allergens;
-    for (const GristAddition& addition : recipe.grist) {
-        allergens.insert(addition.fermentable.allergens.begin(), addition.fermentable.allergens.end());
-    }
-    for (const ExtraAddition& extra : recipe.extras) {
-        const std::string name = lowered(extra.name);
-        const bool fish =
-            name.find("isinglass") != std::string::npos || name.find("fish") != std::string::npos;
-        if (extra.kind == ExtraKind::nut) {
-            allergens.insert(extra.name);
-        } else if (extra.kind == ExtraKind::fining && fish) {
-            allergens.insert("fish");
-        }
-    }
-    if (!allergens.empty()) {
-        const std::vector<std::string> names(allergens.begin(), allergens.end());
+    const std::vector<std::string> names = allergens_of(recipe);
+    if (!names.empty()) {
         cautions.push_back({"allergen", "Contains " + listed(names, "and") + "."});
     }
 }
@@ -136,6 +122,24 @@ void add_unfinished_fermentation(const Recipe& recipe, std::vector<Caution>& cau
 }
 
 }  // namespace
+
+std::vector<std::string> allergens_of(const Recipe& recipe) {
+    std::set<std::string> allergens;
+    for (const GristAddition& addition : recipe.grist) {
+        allergens.insert(addition.fermentable.allergens.begin(), addition.fermentable.allergens.end());
+    }
+    for (const ExtraAddition& extra : recipe.extras) {
+        const std::string name = lowered(extra.name);
+        const bool fish =
+            name.find("isinglass") != std::string::npos || name.find("fish") != std::string::npos;
+        if (extra.kind == ExtraKind::nut) {
+            allergens.insert(extra.name);
+        } else if (extra.kind == ExtraKind::fining && fish) {
+            allergens.insert("fish");
+        }
+    }
+    return {allergens.begin(), allergens.end()};
+}
 
 std::vector<Caution> cautions_of(const Recipe& recipe, const Beer& beer) {
     std::vector<Caution> cautions;

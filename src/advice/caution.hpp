@@ -14,6 +14,10 @@ struct Caution {
     std::string text;
 };
 
+/// What a recipe holds of that which food labels must name, each once, in alphabetical order: `gluten`,
+/// `milk`, `fish`, and nuts by the name that the recipe gives them.
+std::vector<std::string> allergens_of(const Recipe& recipe);
+
 /// The cautions that apply to a recipe and what it makes.
 std::vector<Caution> cautions_of(const Recipe& recipe, const Beer& beer);
 

@@ -16,28 +16,39 @@ namespace entrywise {
 
 namespace {
 
-AdvisedFinding advised(const Finding& finding, const Verdict& verdict, const Check& check,
-                       const PhraseBook& phrases) {
-    if (finding.attribute == "declaration") {
-        return {.finding = finding,
-                .note = note_on_missing(verdict.missing, check.style),
-                .causes = {},
-                .corrections = {correction_of_missing(verdict.missing, check.style)}};
-    }
+const KindMiss* kind_missed(const Finding& finding, const Verdict& verdict) {
     const auto kind = std::find_if(verdict.kinds.begin(), verdict.kinds.end(), [&](const KindMiss& miss) {
         return miss.finding.attribute == finding.attribute;
     });
-    if (kind != verdict.kinds.end()) {
-        return {.finding = finding,
-                .note = note_on_kind(*kind, check.style),
-                .causes = causes_of_kind(*kind),
-                .corrections = {correction_of_kind(*kind, check.style, phrases)}};
+    return kind == verdict.kinds.end() ? nullptr : &*kind;
+}
+
+AdvisedFinding noted(const Finding& finding, const Verdict& verdict, const Check& check,
+                     const PhraseBook& phrases) {
+    AdvisedFinding result{.finding = finding, .note = {}, .causes = {}, .corrections = {}};
+    if (finding.attribute == "declaration") {
+        result.note = note_on_missing(verdict.missing, check.style);
+    } else if (const KindMiss* const kind = kind_missed(finding, verdict)) {
+        result.note = note_on_kind(*kind, check.style);
+    } else {
+        result.note = note_on(finding, check.beer, check.style, phrases, check.base_style);
     }
-    return {.finding = finding,
-            .note = note_on(finding, check.beer, check.style, phrases, check.base_style),
-            .causes = causes_of(finding, check.recipe, check.beer),
-            .corrections = corrections_of(finding, check.recipe, check.beer, check.style,
-                                          check.profile.perception, phrases)};
+    return result;
+}
+
+/// Adds where it comes from and what would bring it in.
+void trace(AdvisedFinding& advised, const Verdict& verdict, const Check& check, const PhraseBook& phrases) {
+    const Finding& finding = advised.finding;
+    if (finding.attribute == "declaration") {
+        advised.corrections = {correction_of_missing(verdict.missing, check.style)};
+    } else if (const KindMiss* const kind = kind_missed(finding, verdict)) {
+        advised.causes = causes_of_kind(*kind);
+        advised.corrections = {correction_of_kind(*kind, check.style, phrases)};
+    } else {
+        advised.causes = causes_of(finding, check.recipe, check.beer);
+        advised.corrections =
+            corrections_of(finding, check.recipe, check.beer, check.style, check.profile.perception, phrases);
+    }
 }
 
 bool asks_for_a_base(const Style& style, const std::vector<Declaration>& known) {
@@ -63,29 +74,44 @@ std::string basis_of(const Style& style, const std::optional<Style>& base_style,
     return "Some of " + style.code + " depends on the declared type; judged is what holds for all types.";
 }
 
-}  // namespace
+enum class Depth { at_a_glance, in_full };
 
-Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
-            const std::optional<Style>& base_style) {
+Check check_of(Tasting tasting, const Style& style, const Handbook& handbook,
+               const std::optional<Style>& base_style, Depth depth) {
     const PhraseBook& phrases = handbook.phrases;
     Check result;
     result.base_style = style.varies ? base_style : std::nullopt;
     result.style = result.base_style ? judged_style(style, *result.base_style) : style;
     result.basis = basis_of(style, result.base_style, phrases);
-    Tasting tasting = taste(recipe, handbook.perception);
     Verdict verdict = verdict_on(tasting, result.style, handbook);
     result.recipe = std::move(tasting.recipe);
     result.beer = std::move(tasting.beer);
     result.profile = std::move(tasting.profile);
     result.sheet = std::move(verdict.sheet);
     for (const Finding& finding : result.sheet.findings) {
-        result.findings.push_back(advised(finding, verdict, result, phrases));
+        AdvisedFinding advised = noted(finding, verdict, result, phrases);
+        if (depth == Depth::in_full) {
+            trace(advised, verdict, result, phrases);
+        }
+        result.findings.push_back(std::move(advised));
     }
     for (const Strength& strength : result.sheet.strengths) {
         result.strengths.push_back({strength, note_on(strength, phrases)});
     }
     result.cautions = cautions_of(result.recipe, result.beer);
     return result;
+}
+
+}  // namespace
+
+Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
+            const std::optional<Style>& base_style) {
+    return check_of(taste(recipe, handbook.perception), style, handbook, base_style, Depth::in_full);
+}
+
+Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook,
+                        const std::optional<Style>& base_style) {
+    return check_of(std::move(tasting), style, handbook, base_style, Depth::at_a_glance);
 }
 
 }  // namespace entrywise

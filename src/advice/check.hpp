@@ -7,6 +7,7 @@
 #include "advice/caution.hpp"
 #include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
+#include "judging/tasting.hpp"
 #include "recipe/recipe.hpp"
 #include "sensing/profile.hpp"
 #include "style/handbook.hpp"
@@ -47,5 +48,10 @@ struct Check {
 /// besides.
 Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style = {});
+
+/// The same of a recipe that is tasted already, and without what takes trials of it: findings come with their
+/// notes, but without causes and corrections.
+Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook,
+                        const std::optional<Style>& base_style = {});
 
 }  // namespace entrywise

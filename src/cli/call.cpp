@@ -58,6 +58,12 @@ struct RawOptions {
     std::vector<std::string> notes;
     std::vector<std::string> measured;
     std::vector<std::string> scores;
+    std::vector<std::string> statuses;
+    std::vector<std::string> categories;
+    std::string sort = "entry";
+    std::string threads;
+    bool blind = false;
+    bool resume = false;
     bool ascii = false;
     bool card = false;
 };
@@ -218,6 +224,32 @@ Examples:
     add_ingredients(*command, raw);
 }
 
+void add_screen(CLI::App& app, RawOptions& raw) {
+    CLI::App* const command =
+        add_command(app, "screen", "A club's entries: what to talk about before judging",
+                    R"(Usage: entrywise screen DIR | ENTRIES.csv | - [OPTIONS]
+
+Examples:
+  entrywise screen recipes/entries.csv
+  entrywise screen recipes --status look,move --sort risk
+  entrywise screen - --format jsonl -o results.jsonl < entries.jsonl
+)");
+    add_text(*command, "--guide", raw.guide, "GUIDE",
+             "Guide of codes and places; the declared one if left out");
+    add_texts(*command, "--status", raw.statuses, "STATUS",
+              "Only ready, look, move, incomplete or unreadable ones");
+    add_texts(*command, "--category", raw.categories, "CODES", "Only entries of these styles");
+    add_text(*command, "--sort", raw.sort, "BY", "entry, risk, gain, category, status or strength");
+    command->add_flag("--blind", raw.blind, "Tell nothing that may name a brewer");
+    add_text(*command, "--format", raw.format, "FORMAT", "text, csv, json or jsonl");
+    add_look(*command, raw);
+    command->add_flag("--resume", raw.resume, "Go on with an interrupted run of jsonl into a file");
+    add_text(*command, "--threads", raw.threads, "N", "Threads at work; as many as cores if left out");
+    add_text(*command, "--fail-at", raw.fail_at, "POINTS", "Status 1 if so many points are at risk");
+    add_styles(*command, raw);
+    add_ingredients(*command, raw);
+}
+
 void add_styles_commands(CLI::App& app, RawOptions& raw) {
     CLI::App* const styles =
         add_command(app, "styles", "List, show and compare styles, or validate files",
@@ -283,6 +315,7 @@ class Understanding {
         add_explain(app_, raw_);
         add_rank(app_, raw_);
         add_mend(app_, raw_);
+        add_screen(app_, raw_);
         add_estimate(app_, raw_);
         add_convert(app_, raw_);
         add_styles_commands(app_, raw_);
@@ -316,6 +349,7 @@ class Understanding {
     void check_words(const CLI::App& command);
     void check_options();
     void check_mending();
+    void check_screening();
 
     CLI::App app_;
     RawOptions raw_;
@@ -411,6 +445,8 @@ void Understanding::choose_command(CLI::App& command) {
         call_.command = Command::mend;
     } else if (name == "rank") {
         call_.command = Command::rank;
+    } else if (name == "screen") {
+        call_.command = Command::screen;
     } else {
         const std::vector<std::string> known = names_of_commands(command);
         const std::string found = call_.words.empty() ? "no command" : call_.words.front();
@@ -427,6 +463,11 @@ void Understanding::check_words(const CLI::App& command) {
     if (call_.command == Command::styles_compare) {
         if (count != 2) {
             fault(count == 1 ? "1 style" : std::to_string(count) + " styles", "the codes of two styles", {},
+                  see_help(command));
+        }
+    } else if (call_.command == Command::screen) {
+        if (count != 1) {
+            fault(count == 0 ? "no entries" : call_.words[1], "one folder, one table of entries, or -", {},
                   see_help(command));
         }
     } else if (count == 0) {
@@ -460,7 +501,14 @@ void Understanding::check_options() {
     }
     call_.output = raw_.output;
     call_.ascii = raw_.ascii;
-    call_.format = one_of("--format", raw_.format, {"text", "json"}) == "json" ? Format::json : Format::text;
+    const std::vector<std::string> formats = call_.command == Command::screen
+                                                 ? std::vector<std::string>{"text", "csv", "json", "jsonl"}
+                                                 : std::vector<std::string>{"text", "json"};
+    const std::string format = one_of("--format", raw_.format, formats);
+    call_.format = format == "json"    ? Format::json
+                   : format == "jsonl" ? Format::jsonl
+                   : format == "csv"   ? Format::csv
+                                       : Format::text;
     const std::string color = one_of("--color", raw_.color, {"auto", "always", "never"});
     call_.color = color == "always"  ? ColorChoice::always
                   : color == "never" ? ColorChoice::never
@@ -487,6 +535,40 @@ void Understanding::check_mending() {
     const bool one_file = call_.words.size() == 1 && call_.words.front() != "-";
     if (!call_.write.empty() && !one_file) {
         fault("--write", "one recipe file beside it", {}, "Mend the recipes one by one.");
+    }
+}
+
+/// What stands in several texts, apart by commas.
+std::vector<std::string> parts_of(const std::vector<std::string>& texts) {
+    std::vector<std::string> parts;
+    for (const std::string& text : texts) {
+        for (const std::string_view part : split(text, ",")) {
+            parts.emplace_back(part);
+        }
+    }
+    return parts;
+}
+
+void Understanding::check_screening() {
+    constexpr double most_threads = 256.0;
+    const std::vector<std::string> orders{"entry", "risk", "gain", "category", "status", "strength"};
+    const std::string order = one_of("--sort", raw_.sort, orders);
+    call_.order = static_cast<ScreenOrder>(std::find(orders.begin(), orders.end(), order) - orders.begin());
+    call_.statuses = parts_of(raw_.statuses);
+    for (const std::string& status : call_.statuses) {
+        one_of("--status", status, {"ready", "look", "move", "incomplete", "unreadable"});
+    }
+    call_.categories = parts_of(raw_.categories);
+    call_.blind = raw_.blind;
+    call_.resume = raw_.resume;
+    if (const auto threads = number_within("--threads", raw_.threads, 1.0, most_threads)) {
+        call_.threads = static_cast<std::size_t>(*threads);
+    }
+    if (call_.format == Format::jsonl && order != "entry") {
+        fault("--sort " + order + " with --format jsonl", "--sort entry, as a stream is told as it comes");
+    }
+    if (call_.resume && (call_.format != Format::jsonl || call_.output == "-")) {
+        fault("--resume", "--format jsonl and a file behind -o, which it goes on with");
     }
 }
 
@@ -530,6 +612,9 @@ std::variant<Call, HelpWanted, VersionWanted, WrongCall> Understanding::of(
     check_options();
     if (call_.command == Command::mend) {
         check_mending();
+    }
+    if (call_.command == Command::screen) {
+        check_screening();
     }
     if (!faults_.empty()) {
         return WrongCall{faults_, call_.format};

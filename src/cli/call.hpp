@@ -16,13 +16,18 @@ enum class Command {
     rank,
     mend,
     explain,
+    screen,
     convert,
     styles_list,
     styles_show,
     styles_compare,
     styles_validate
 };
-enum class Format { text, json };
+enum class Format { text, json, csv, jsonl };
+
+/// What a screening is put in order by.
+enum class ScreenOrder { entry, risk, gain, category, status, strength };
+
 enum class ColorChoice { automatic, always, never };
 
 /// What the user asks for, with every option checked.
@@ -39,14 +44,20 @@ struct Call {
     Format format = Format::text;
     std::string output = "-";
     std::optional<double> fail_at;
-    std::vector<std::string> among;     ///< of `rank`: codes, one or several a text; empty for all
-    std::vector<std::string> notes;     ///< of `explain`: as judges wrote them
-    std::vector<std::string> measured;  ///< `key=value`, one or several a text
-    std::vector<std::string> scores;    ///< `section=points`, one or several a text
-    bool brewed = false;                ///< mend what is brewed already
-    std::optional<double> target;       ///< points at risk to mend down to
-    std::string with_folder;            ///< recipes to blend with
-    std::string write;                  ///< file for the mended recipe
+    std::vector<std::string> among;       ///< of `rank`: codes, one or several a text; empty for all
+    std::vector<std::string> notes;       ///< of `explain`: as judges wrote them
+    std::vector<std::string> measured;    ///< `key=value`, one or several a text
+    std::vector<std::string> scores;      ///< `section=points`, one or several a text
+    bool brewed = false;                  ///< mend what is brewed already
+    std::optional<double> target;         ///< points at risk to mend down to
+    std::string with_folder;              ///< recipes to blend with
+    std::string write;                    ///< file for the mended recipe
+    bool blind = false;                   ///< no brewer's name in the result
+    bool resume = false;                  ///< go on where an interrupted run ended
+    std::vector<std::string> statuses;    ///< of `screen`: only entries that stand so; empty for all
+    std::vector<std::string> categories;  ///< of `screen`: only entries of these styles; empty for all
+    ScreenOrder order = ScreenOrder::entry;
+    std::optional<std::size_t> threads;  ///< nothing for as many as the machine has cores
     ColorChoice color = ColorChoice::automatic;
     bool ascii = false;
     std::optional<std::size_t> width;

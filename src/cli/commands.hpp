@@ -25,6 +25,11 @@ ExitStatus mend_command(const Call& call);
 /// `explain`: a judge's notes, and points where given, traced to each recipe.
 ExitStatus explain_command(const Call& call);
 
+/// `screen`: the entries of a folder, a table or a stream of JSON Lines, each judged by its category, with
+/// where it would stand better. Status 2 where any entry cannot be read, 1 with `--fail-at` where any has so
+/// many points at risk.
+ExitStatus screen_command(const Call& call);
+
 /// `styles list`, `styles show`, `styles compare` and `styles validate`.
 ExitStatus styles_list_command(const Call& call);
 ExitStatus styles_show_command(const Call& call);

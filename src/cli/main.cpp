@@ -25,6 +25,8 @@ ExitStatus answer(const Call& call) {
             return rank_command(call);
         case Command::explain:
             return explain_command(call);
+        case Command::screen:
+            return screen_command(call);
         case Command::mend:
             return mend_command(call);
         case Command::convert:

@@ -102,13 +102,6 @@ std::optional<Fault> write_into(const std::string& path, std::string_view text) 
     return error == 0 || error == EPIPE ? std::nullopt : std::optional(unwritten(path, error));
 }
 
-/// The file that a link stands for, so that the link survives.
-std::string behind_links(const std::string& path) {
-    std::error_code failed;
-    const std::filesystem::path target = std::filesystem::canonical(path, failed);
-    return failed ? path : target.string();
-}
-
 bool is_an_input(const Call& call) {
     std::error_code failed;
     return std::any_of(call.words.begin(), call.words.end(), [&](const std::string& word) {
@@ -145,14 +138,66 @@ std::optional<Fault> deliver(const Call& call, std::string_view result) {
     if (exists && !S_ISREG(status.st_mode) && !S_ISDIR(status.st_mode)) {
         return write_into(call.output, result);
     }
-    if (exists && is_an_input(call)) {
-        return Fault{.place = {call.output, {}},
-                     .found = "one of the inputs",
-                     .expected = "another file to write to",
-                     .nearest = {},
-                     .remedy = "Nothing was written."};
+    if (auto fault = output_over_an_input(call)) {
+        return fault;
     }
-    return write_file_whole(behind_links(call.output), result);
+    return write_file_whole(call.output, result);
+}
+
+std::optional<Fault> output_over_an_input(const Call& call) {
+    if (call.output == "-" || !is_an_input(call)) {
+        return std::nullopt;
+    }
+    return Fault{.place = {call.output, {}},
+                 .found = "one of the inputs",
+                 .expected = "another file to write to",
+                 .nearest = {},
+                 .remedy = "Nothing was written."};
+}
+
+bool output_is_a_file(const Call& call) {
+    struct stat status {};
+    return call.output != "-" &&
+           (::stat(call.output.c_str(), &status) != 0 || S_ISREG(status.st_mode) || S_ISDIR(status.st_mode));
+}
+
+Outcome<ResultSink> ResultSink::open(const Call& call, std::optional<std::uint64_t> kept) {
+    if (call.output == "-") {
+        return ResultSink(STDOUT_FILENO, "standard output");
+    }
+    if (!output_is_a_file(call)) {
+        const int descriptor = ::open(call.output.c_str(), O_WRONLY | O_CLOEXEC);
+        return descriptor < 0 ? Outcome<ResultSink>(unwritten(call.output, errno))
+                              : Outcome<ResultSink>(ResultSink(descriptor, call.output));
+    }
+    if (auto fault = output_over_an_input(call)) {
+        return *fault;
+    }
+    Outcome<WholeFile> file = kept ? WholeFile::continued(call.output, *kept) : WholeFile::begun(call.output);
+    return file ? Outcome<ResultSink>(ResultSink(*std::move(file.value))) : Outcome<ResultSink>(file.faults);
+}
+
+std::optional<Fault> ResultSink::write(std::string_view text) {
+    if (file_) {
+        return file_->write(text);
+    }
+    const int error = write_all(descriptor_, text);
+    reader_is_gone_ = error == EPIPE;
+    return error == 0 || reader_is_gone_ ? std::nullopt : std::optional(unwritten(place_, error));
+}
+
+Outcome<std::uint64_t> ResultSink::secure() {
+    if (!file_) {
+        return std::uint64_t{0};
+    }
+    if (auto fault = file_->secure()) {
+        return *fault;
+    }
+    return file_->bytes();
+}
+
+std::optional<Fault> ResultSink::finish() {
+    return file_ ? file_->finish() : std::nullopt;
 }
 
 void tell(std::string_view text) {
@@ -161,6 +206,10 @@ void tell(std::string_view text) {
 
 bool input_is_typed() {
     return ::isatty(STDIN_FILENO) == 1;
+}
+
+bool someone_watches() {
+    return ::isatty(STDERR_FILENO) == 1;
 }
 
 }  // namespace entrywise

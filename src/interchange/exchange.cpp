@@ -104,19 +104,22 @@ Outcome<ExchangedRecipe> recipe_of(const Draft& draft, const KnownIngredients& k
     return ExchangedRecipe{*std::move(recipe.value), std::move(document), log.remarks()};
 }
 
-Outcome<ExchangedRecipe> read_records(const RecordFormat& format, std::string_view text,
-                                      const std::string& pick, const KnownIngredients& known,
-                                      ExchangeLog& log) {
-    const Outcome<Node> document = format.document(text, log.file());
-    if (!document) {
-        return document.faults;
-    }
-    const std::vector<NamedRecord> recipes = format.recipes(*document, log);
+Outcome<ExchangedRecipe> recipe_in(const Node& document, const RecordFormat& format, const std::string& pick,
+                                   const KnownIngredients& known, ExchangeLog& log) {
+    const std::vector<NamedRecord> recipes = format.recipes(document, log);
     const NamedRecord* const recipe = picked(recipes, pick, log);
     if (recipe == nullptr) {
         return log.faults().in_order();
     }
     return recipe_of(format.draft(*recipe->node, log), known, log);
+}
+
+Outcome<ExchangedRecipe> read_records(const RecordFormat& format, std::string_view text,
+                                      const std::string& pick, const KnownIngredients& known,
+                                      ExchangeLog& log) {
+    const Outcome<Node> document = format.document(text, log.file());
+    return document ? recipe_in(*document, format, pick, known, log)
+                    : Outcome<ExchangedRecipe>(document.faults);
 }
 
 }  // namespace
@@ -160,6 +163,12 @@ Outcome<ExchangedRecipe> read_exchange(Exchange exchange, std::string_view text,
             return recipe_of(recipe_table_draft(text, known, log), known, log);
     }
     return log.faults().in_order();
+}
+
+Outcome<ExchangedRecipe> read_beerjson(const Node& document, const std::string& file, const std::string& pick,
+                                       const KnownIngredients& known) {
+    ExchangeLog log(file);
+    return recipe_in(document, beerjson, pick, known, log);
 }
 
 }  // namespace entrywise

@@ -35,4 +35,8 @@ struct ExchangedRecipe {
 Outcome<ExchangedRecipe> read_exchange(Exchange exchange, std::string_view text, const std::string& file,
                                        const std::string& pick, const KnownIngredients& known);
 
+/// The same of a BeerJSON document that was read already.
+Outcome<ExchangedRecipe> read_beerjson(const Node& document, const std::string& file, const std::string& pick,
+                                       const KnownIngredients& known);
+
 }  // namespace entrywise

@@ -114,3 +114,54 @@ TEST_CASE("an empty file is an empty text") {
     REQUIRE(read);
     CHECK(read->empty());
 }
+
+TEST_CASE("a file that is written piece by piece takes its place at the end alone") {
+    const Folder folder;
+    REQUIRE_FALSE(write_file_whole(folder / "a", "old").has_value());
+    auto file = WholeFile::begun(folder / "a");
+    REQUIRE(file);
+    REQUIRE_FALSE(file.value->write("new, ").has_value());
+    REQUIRE_FALSE(file.value->write(std::string(200000, 'x')).has_value());
+    CHECK(*read_file(folder / "a", one_kilobyte) == "old");
+    REQUIRE_FALSE(file.value->finish().has_value());
+    CHECK(fs::file_size(folder / "a") == 200005);
+    CHECK(folder.files() == 1);
+}
+
+TEST_CASE("a file that is not finished leaves no trace") {
+    const Folder folder;
+    {
+        auto file = WholeFile::begun(folder / "a");
+        REQUIRE(file);
+        REQUIRE_FALSE(file.value->write("new").has_value());
+    }
+    CHECK(folder.files() == 0);
+}
+
+TEST_CASE("an unfinished file is continued behind what is kept of it") {
+    const Folder folder;
+    {
+        auto file = WholeFile::continued(folder / "a", 0);
+        REQUIRE(file);
+        REQUIRE_FALSE(file.value->write("first line\nhalf a li").has_value());
+    }
+    CHECK_FALSE(fs::exists(folder / "a"));
+    auto file = WholeFile::continued(folder / "a", 11);
+    REQUIRE(file);
+    CHECK(file.value->bytes() == 11);
+    REQUIRE_FALSE(file.value->write("second line\n").has_value());
+    REQUIRE_FALSE(file.value->finish().has_value());
+    CHECK(*read_file(folder / "a", one_kilobyte) == "first line\nsecond line\n");
+    CHECK(folder.files() == 1);
+}
+
+TEST_CASE("two runs do not write the same unfinished file, and none is taken for longer than it is") {
+    const Folder folder;
+    auto file = WholeFile::continued(folder / "a", 0);
+    REQUIRE(file);
+    CHECK_FALSE(WholeFile::continued(folder / "a", 0));
+    REQUIRE_FALSE(file.value->finish().has_value());
+    CHECK_FALSE(WholeFile::continued(folder / "a", 1));
+    CHECK_FALSE(WholeFile::begun(folder.path()));
+    CHECK_FALSE(WholeFile::continued(folder / "none/a", 0));
+}

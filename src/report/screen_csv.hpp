@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "screening/screened.hpp"
+
+namespace entrywise {
+
+/// The entries as a table of comma-separated values, a row each below a row of names: what was entered,
+/// status, points at risk, the numbers with their intervals, where to enter, what is missing, and last the
+/// columns that the entries brought along. The same columns always, save for those.
+std::string screen_csv(const std::vector<Screened>& entries);
+
+}  // namespace entrywise

@@ -1,0 +1,116 @@
+#include "screening/screen.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "advice/declaration_note.hpp"
+#include "judging/declared.hpp"
+#include "judging/tasting.hpp"
+#include "screening/fingerprint.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// From how many points at risk on an entry is worth a word: as much as a place in a flight often hangs on
+/// (working value).
+constexpr double points_worth_a_look = 3.0;
+
+BeerFigures figures_of(const Beer& beer) {
+    return {
+        beer.original_gravity.total.interval(), beer.final_gravity.interval(), beer.alcohol.interval(),
+        beer.bitterness.total.interval(),       beer.color.total.interval(),   beer.carbonation.interval()};
+}
+
+std::vector<TalkingPoint> talking_points_of(const Check& check) {
+    constexpr std::size_t most = 3;
+    constexpr double least_points = 0.25;  // half of the least that judges write (working value)
+    std::vector<TalkingPoint> points;
+    for (const AdvisedFinding& advised : check.findings) {
+        if (points.size() < most && advised.finding.attribute != "declaration" &&
+            advised.finding.points >= least_points) {
+            points.push_back({id_of(advised.finding), advised.finding.points, advised.note});
+        }
+    }
+    return points;
+}
+
+/// Points at risk of the beer itself, without what the form leaves out.
+double points_of_the_beer(const Sheet& sheet) {
+    double points = sheet.total.median;
+    for (const Finding& finding : sheet.findings) {
+        points -= finding.attribute == "declaration" ? finding.points : 0.0;
+    }
+    return std::max(points, 0.0);
+}
+
+void add_missing(Screened& screened, const EntryRead& read, const Handbook& handbook) {
+    if (!read.style) {
+        screened.missing = {"category"};
+        screened.missing_note = "The entry form must say the category.";
+        return;
+    }
+    const std::vector<Declaration> missing =
+        missing_declarations(read.recipe, *read.style, handbook.phrases.declarations);
+    for (const Declaration& declaration : missing) {
+        screened.missing.push_back(declaration.name);
+    }
+    if (!missing.empty()) {
+        screened.missing_note = note_on_missing(missing, *read.style);
+    }
+}
+
+bool concerns_safety(const Caution& caution) {
+    return caution.kind == "pressure" || caution.kind == "botanical";
+}
+
+Status status_of(const Screened& screened) {
+    if (!screened.missing.empty()) {
+        return Status::incomplete;
+    }
+    if (screened.best && screened.best->gain >= points_worth_a_move) {
+        return Status::move;
+    }
+    const bool worth_a_look =
+        (screened.at_risk && screened.at_risk->median >= points_worth_a_look) ||
+        std::any_of(screened.cautions.begin(), screened.cautions.end(), concerns_safety);
+    return worth_a_look ? Status::look : Status::ready;
+}
+
+}  // namespace
+
+Screening screen(ClubEntry entry, const EntryRead& read, const std::vector<Style>& styles,
+                 const Handbook& handbook) {
+    Screening result;
+    Screened& screened = result.screened;
+    screened.entry = std::move(entry);
+    screened.beer = read.recipe.name;
+    screened.fingerprint = fingerprint_of(read.recipe);
+    screened.allergens = allergens_of(read.recipe);
+    Tasting tasting = taste(read.recipe, handbook.perception);
+    screened.figures = figures_of(tasting.beer);
+    screened.cautions = cautions_of(read.recipe, tasting.beer);
+    add_missing(screened, read, handbook);
+    std::optional<double> points;
+    if (read.style) {
+        screened.style = StyleName{read.style->guide, read.style->code};
+        screened.style_title = read.style->name;
+        result.check = check_at_a_glance(std::move(tasting), *read.style, handbook, read.base_style);
+        screened.at_risk = result.check->sheet.total;
+        screened.talk = talking_points_of(*result.check);
+        points = points_of_the_beer(result.check->sheet);
+    }
+    screened.best = best_place(read.recipe, screened.style, points, styles, handbook);
+    screened.status = status_of(screened);
+    return result;
+}
+
+Screened unreadable(ClubEntry entry, std::vector<Fault> faults) {
+    Screened screened;
+    screened.entry = std::move(entry);
+    screened.status = Status::unreadable;
+    screened.faults = std::move(faults);
+    return screened;
+}
+
+}  // namespace entrywise
