@@ -53,10 +53,10 @@ bool is_closer(const Candidate& first, const Candidate& second) {
     return first.distance < second.distance;
 }
 
-bool is_of(const Style& style, const StyleName& name) {
-    const std::string parent = entered_code(name.code);
-    return style.guide == name.guide && (style.code == name.code || style.code == parent ||
-                                         (name.code == parent && entered_code(style.code) == parent));
+bool are_one_entry(const StyleName& first, const StyleName& second) {
+    return first.guide == second.guide &&
+           (first.code == second.code || first.code == entered_code(second.code) ||
+            entered_code(first.code) == second.code);
 }
 
 Ranker::OnBase::OnBase(const Style& specialty, const Style& base, const Perception& perception)
@@ -80,18 +80,17 @@ std::vector<Candidate> Ranker::all() {
     return with_specialties(std::move(candidates));
 }
 
-std::vector<Candidate> Ranker::leading(const std::optional<StyleName>& declared) {
+std::vector<Candidate> Ranker::leading() {
     std::vector<Candidate> candidates = before_tasting();
     std::stable_sort(candidates.begin(), candidates.end(), is_closer);
     std::vector<Candidate> leading;
-    bool is_settled = false;
     for (Candidate& candidate : candidates) {
-        is_settled = is_settled || is_too_far_behind(candidate, leading);
-        if (!is_settled || (declared && is_of(candidate.style(), *declared))) {
-            hold_against(few_draws_, candidate);
-            leading.insert(std::upper_bound(leading.begin(), leading.end(), candidate, is_closer),
-                           std::move(candidate));
+        if (is_too_far_behind(candidate, leading)) {
+            break;
         }
+        hold_against(few_draws_, candidate);
+        leading.insert(std::upper_bound(leading.begin(), leading.end(), candidate, is_closer),
+                       std::move(candidate));
     }
     return with_specialties(std::move(leading));
 }

@@ -34,8 +34,8 @@ struct Candidate {
 
 bool is_closer(const Candidate& first, const Candidate& second);
 
-/// Whether a style is the one of that name, or a variant of it, or what it is a variant of.
-bool is_of(const Style& style, const StyleName& name);
+/// Whether two names are of one style, or one of a variant of the other.
+bool are_one_entry(const StyleName& first, const StyleName& second);
 
 /// Holds one tasting against the styles of a line-up: all of them against the first few draws, which tell
 /// roughly who comes first, and any of them against as many as it takes. Tasting and line-up must last as
@@ -48,8 +48,8 @@ class Ranker {
     /// best, held against few draws; closest first, a style and its variants once.
     std::vector<Candidate> all();
 
-    /// Of these only the declared one and those that may lead.
-    std::vector<Candidate> leading(const std::optional<StyleName>& declared);
+    /// Of these only those that may lead.
+    std::vector<Candidate> leading();
 
     /// Holds a candidate against all draws, or against the first so many.
     void hold(Candidate& candidate) const;

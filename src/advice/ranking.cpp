@@ -100,7 +100,8 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
     ranking.styles.reserve(candidates.size());
     for (std::size_t index = 0; index < candidates.size(); ++index) {
         Candidate& candidate = candidates[index];
-        const bool is_declared = declared && is_of(candidate.style(), *declared);
+        const bool is_declared =
+            declared && are_one_entry({candidate.style().guide, candidate.style().code}, *declared);
         if (is_declared) {
             ranking.declared = index;
         }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <chrono>
 #include <map>
+#include <memory>
 #include <numeric>
 #include <thread>
 #include <utility>
@@ -33,8 +34,9 @@ namespace {
 
 /// What the entries are held against, the same for all of them.
 struct Evening {
-    Knowledge knowledge;
+    std::shared_ptr<const Knowledge> knowledge;
     std::map<std::string, std::vector<Style>> styles;  ///< of each guide
+    std::map<std::string, LineUp> line_ups;            ///< of these
     std::vector<StyleName> categories;                 ///< that are asked for; none for all
 };
 
@@ -43,8 +45,9 @@ Outcome<Evening> evening_for(const Call& call) {
     if (!knowledge) {
         return knowledge.faults;
     }
-    Evening evening{*std::move(knowledge.value), {}, {}};
-    const Library& library = evening.knowledge.library;
+    Evening evening;
+    evening.knowledge = std::make_shared<const Knowledge>(*std::move(knowledge.value));
+    const Library& library = evening.knowledge->library;
     const std::vector<std::string> guides =
         call.guide.empty() ? library.guides() : std::vector<std::string>{call.guide};
     for (const std::string& guide : guides) {
@@ -52,7 +55,8 @@ Outcome<Evening> evening_for(const Call& call) {
         if (!styles) {
             return styles.faults;
         }
-        evening.styles[guide] = *std::move(styles.value);
+        const std::vector<Style>& kept = evening.styles[guide] = *std::move(styles.value);
+        evening.line_ups.try_emplace(guide, kept, evening.knowledge->handbook);
     }
     for (const std::string& code : call.categories) {
         const bool names_its_guide = call.guide.empty() || code.find('/') != std::string::npos;
@@ -65,12 +69,12 @@ Outcome<Evening> evening_for(const Call& call) {
     return evening;
 }
 
-/// The styles among which a better place is looked for: those of the guide that was asked for, or else of the
+/// The styles among which the best place is looked for: those of the guide that was asked for, or else of the
 /// one that the entry declares.
-const std::vector<Style>& places_for(const EntryRead& read, const Evening& evening, const Call& call) {
+const LineUp& places_for(const EntryRead& read, const Evening& evening, const Call& call) {
     const std::string declared = read.style ? read.style->guide : std::string(default_guide);
-    const auto found = evening.styles.find(call.guide.empty() ? declared : call.guide);
-    return found == evening.styles.end() ? evening.styles.begin()->second : found->second;
+    const auto found = evening.line_ups.find(call.guide.empty() ? declared : call.guide);
+    return found == evening.line_ups.end() ? evening.line_ups.begin()->second : found->second;
 }
 
 /// An entry that is dealt with.
@@ -81,8 +85,8 @@ struct Done {
     std::optional<double> share;
 };
 
-Screening screened_by(ClubEntry entry, const Evening& evening, const Call& call) {
-    Outcome<EntryRead> read = entry_read(entry, call, evening.knowledge);
+Screening screened_by(ClubEntry entry, const Evening& evening, const Call& call, Deviates& dice) {
+    Outcome<EntryRead> read = entry_read(entry, call, *evening.knowledge);
     entry.recipe.reset();
     if (call.blind) {
         const std::string told_as = "entry " + entry.number;
@@ -97,14 +101,14 @@ Screening screened_by(ClubEntry entry, const Evening& evening, const Call& call)
     if (!read) {
         return {unreadable(std::move(entry), std::move(read.faults)), {}};
     }
-    return screen(std::move(entry), *read, places_for(*read, evening, call), evening.knowledge.handbook);
+    return screen(std::move(entry), *read, places_for(*read, evening, call), dice);
 }
 
-Done dealt_with(NumberedEntry numbered, const Evening& evening, const Call& call) {
-    Screening screening = screened_by(std::move(numbered.entry), evening, call);
+Done dealt_with(NumberedEntry numbered, const Evening& evening, const Call& call, Deviates& dice) {
+    Screening screening = screened_by(std::move(numbered.entry), evening, call, dice);
     const bool wants_objects = call.format == Format::json || call.format == Format::jsonl;
     std::string object = wants_objects
-                             ? json_line(screening_json(screening, evening.knowledge.handbook.score_sheet))
+                             ? json_line(screening_json(screening, evening.knowledge->handbook.score_sheet))
                              : std::string();
     return {std::move(screening.screened), std::move(object), numbered.input_up_to_here, numbered.share};
 }
@@ -153,16 +157,20 @@ void tell_of(const Tally& tally) {
 
 void work_on(EntrySource& source, const Evening& evening, const Call& call,
              const std::function<bool(Done)>& take) {
-    Progress progress;
-    OrderedWork<NumberedEntry, Done> work(
-        [&] { return source.next(); },
-        [&](NumberedEntry entry) { return dealt_with(std::move(entry), evening, call); },
-        [&](Done done) {
-            progress.step(done.share);
-            return take(std::move(done));
-        });
     const std::size_t cores = std::max(1U, std::thread::hardware_concurrency());
-    work.run(call.threads.value_or(cores));
+    const std::size_t threads = call.threads.value_or(cores);
+    std::vector<Deviates> dice(threads, Deviates(usual_draws));
+    Progress progress;
+    OrderedWork<NumberedEntry, Done> work([&] { return source.next(); },
+                                          [&](NumberedEntry entry, std::size_t thread) {
+                                              return dealt_with(std::move(entry), evening, call,
+                                                                dice[thread]);
+                                          },
+                                          [&](Done done) {
+                                              progress.step(done.share);
+                                              return take(std::move(done));
+                                          });
+    work.run(threads);
 }
 
 double strength_of(const Screened& screened) {

@@ -2,12 +2,10 @@
 
 #include <optional>
 #include <string>
-#include <vector>
 
+#include "advice/leading_place.hpp"
 #include "judging/sheet.hpp"
-#include "recipe/recipe.hpp"
-#include "style/handbook.hpp"
-#include "style/style.hpp"
+#include "style/declaration.hpp"
 
 namespace entrywise {
 
@@ -25,11 +23,9 @@ struct BestPlace {
 /// before they talk (working value).
 inline constexpr double points_worth_a_move = 2.0;
 
-/// The first of the leading styles that saves `points_worth_a_move` against the declared one, or else the
-/// style that leads. `points_in_declared` stands where the declared style is not among the ranked. Nothing
-/// where no style can be ranked.
-std::optional<BestPlace> best_place(const Recipe& recipe, const std::optional<StyleName>& declared,
-                                    std::optional<double> points_in_declared,
-                                    const std::vector<Style>& styles, const Handbook& handbook);
+/// The style that leads the ranking of all as the best place, with what it saves against the points at risk
+/// in the declared one.
+BestPlace best_place(const EntryPlace& leading, const std::optional<StyleName>& declared,
+                     std::optional<double> points_in_declared);
 
 }  // namespace entrywise

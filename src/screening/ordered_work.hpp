@@ -15,14 +15,14 @@ namespace entrywise {
 /// Works on inputs that know nothing of one another, on several threads, and hands the results on in the
 /// order of the inputs. `next` gives an input, or nothing at the end; `work` makes a result of it; `take`
 /// takes one and says whether to go on. `next` is never called by two threads at once, nor is `take`; `work`
-/// is. So many results at most wait for a slow one as there are places in the window, so that memory does not
-/// grow with the inputs. The calling thread is one of the threads. What one of the three throws ends the work
-/// and is thrown on.
+/// is, with the number of its thread. So many results at most wait for a slow one as there are places in the
+/// window, so that memory does not grow with the inputs. The calling thread is one of the threads. What one
+/// of the three throws ends the work and is thrown on.
 template <class Input, class Result>
 class OrderedWork {
   public:
     using Next = std::function<std::optional<Input>()>;
-    using Work = std::function<Result(Input)>;
+    using Work = std::function<Result(Input, std::size_t)>;
     using Take = std::function<bool(Result)>;
 
     OrderedWork(Next next, Work work, Take take)
@@ -33,9 +33,9 @@ class OrderedWork {
         waiting_.resize(threads * results_a_thread);
         std::vector<std::thread> others;
         for (std::size_t count = 1; count < threads; ++count) {
-            others.emplace_back([this] { work_along(); });
+            others.emplace_back([this, count] { work_along(count); });
         }
-        work_along();
+        work_along(0);
         for (std::thread& other : others) {
             other.join();
         }
@@ -45,10 +45,10 @@ class OrderedWork {
     }
 
   private:
-    void work_along() {
+    void work_along(std::size_t thread) {
         try {
             while (auto numbered = next_input()) {
-                Result result = work_(std::move(numbered->second));
+                Result result = work_(std::move(numbered->second), thread);
                 hand_on(numbered->first, std::move(result));
             }
         } catch (...) {

@@ -79,18 +79,19 @@ Status status_of(const Screened& screened) {
 
 }  // namespace
 
-Screening screen(ClubEntry entry, const EntryRead& read, const std::vector<Style>& styles,
-                 const Handbook& handbook) {
+Screening screen(ClubEntry entry, const EntryRead& read, const LineUp& line_up, Deviates& dice) {
+    const Handbook& handbook = line_up.handbook();
     Screening result;
     Screened& screened = result.screened;
     screened.entry = std::move(entry);
     screened.beer = read.recipe.name;
     screened.fingerprint = fingerprint_of(read.recipe);
     screened.allergens = allergens_of(read.recipe);
-    Tasting tasting = taste(read.recipe, handbook.perception);
+    Tasting tasting = taste(read.recipe, handbook.perception, dice);
     screened.figures = figures_of(tasting.beer);
     screened.cautions = cautions_of(read.recipe, tasting.beer);
     add_missing(screened, read, handbook);
+    const std::optional<EntryPlace> leading = leading_place(tasting, line_up);
     std::optional<double> points;
     if (read.style) {
         screened.style = StyleName{read.style->guide, read.style->code};
@@ -100,7 +101,9 @@ Screening screen(ClubEntry entry, const EntryRead& read, const std::vector<Style
         screened.talk = talking_points_of(*result.check);
         points = points_of_the_beer(result.check->sheet);
     }
-    screened.best = best_place(read.recipe, screened.style, points, styles, handbook);
+    if (leading) {
+        screened.best = best_place(*leading, screened.style, points);
+    }
     screened.status = status_of(screened);
     return result;
 }

@@ -4,9 +4,10 @@
 #include <vector>
 
 #include "advice/check.hpp"
+#include "advice/line_up.hpp"
+#include "brewing/deviates.hpp"
 #include "recipe/recipe.hpp"
 #include "screening/screened.hpp"
-#include "style/handbook.hpp"
 #include "style/style.hpp"
 
 namespace entrywise {
@@ -26,8 +27,8 @@ struct Screening {
 };
 
 /// Judges an entry by its style, and looks among the styles where it would stand best.
-Screening screen(ClubEntry entry, const EntryRead& read, const std::vector<Style>& styles,
-                 const Handbook& handbook);
+/// The dice are kept from entry to entry; they change nothing of the result.
+Screening screen(ClubEntry entry, const EntryRead& read, const LineUp& line_up, Deviates& dice);
 
 /// An entry that cannot be read.
 Screened unreadable(ClubEntry entry, std::vector<Fault> faults);

@@ -26,7 +26,7 @@ struct Counting {
     void run(std::size_t threads) {
         OrderedWork<int, std::string> work(
             [this] { return next < inputs ? std::optional(next++) : std::nullopt; },
-            [this](int number) {
+            [this](int number, std::size_t /*thread*/) {
                 ++begun;
                 if (number % 10 == 0) {
                     std::this_thread::sleep_for(std::chrono::milliseconds(2));
@@ -82,10 +82,11 @@ TEST_CASE("without inputs there are no results") {
 TEST_CASE("what a piece of work throws is thrown on, and the others end") {
     for (const std::size_t threads : {1U, 4U}) {
         int next = 0;
-        OrderedWork<int, int> work(
-            [&] { return std::optional(next++); },
-            [](int number) { return number == 30 ? throw std::runtime_error("thirty") : number; },
-            [](int /*result*/) { return true; });
+        OrderedWork<int, int> work([&] { return std::optional(next++); },
+                                   [](int number, std::size_t /*thread*/) {
+                                       return number == 30 ? throw std::runtime_error("thirty") : number;
+                                   },
+                                   [](int /*result*/) { return true; });
         CHECK_THROWS_WITH(work.run(threads), "thirty");
     }
 }

@@ -6,19 +6,14 @@
 #include <string>
 #include <vector>
 
-#include "reading/recipe_file.hpp"
 #include "screening/ordered_work.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
 
 using namespace entrywise;
 using namespace entrywise::testing;
 
 namespace {
-
-Recipe demo(const std::string& name) {
-    return *read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml",
-                        usual_library().ingredients());
-}
 
 /// A few styles, so that the tests stay short.
 const std::vector<Style>& some_styles() {
@@ -35,7 +30,9 @@ Screening screened(const std::string& name, const std::string& code) {
     }
     ClubEntry entry;
     entry.number = name;
-    return screen(entry, read, some_styles(), usual_handbook());
+    static const LineUp line_up(some_styles(), usual_handbook());
+    Deviates dice(usual_draws);
+    return screen(entry, read, line_up, dice);
 }
 
 }  // namespace
@@ -96,7 +93,7 @@ TEST_CASE("several threads come to what one comes to") {
         std::size_t next = 0;
         OrderedWork<std::string, Screened> work(
             [&] { return next < names.size() ? std::optional(names[next++]) : std::nullopt; },
-            [](const std::string& name) { return screened(name, "18B").screened; },
+            [](const std::string& name, std::size_t /*thread*/) { return screened(name, "18B").screened; },
             [&](const Screened& result) {
                 all.push_back(result.at_risk->median);
                 all.push_back(result.best->gain);
