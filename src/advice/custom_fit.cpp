@@ -35,13 +35,20 @@ bool holds(const Texts& texts, std::string_view word) {
     return std::find(texts.begin(), texts.end(), word) != texts.end();
 }
 
+/// Where a style names nothing that is customary, anything is possible in it: what is not said must neither
+/// speak for a style nor rule it out.
+Customary custom_in(const Texts& typical, const Texts& possible, Customary named) {
+    return typical.empty() && possible.empty() ? Customary::possible : named;
+}
+
 double departure(Customary custom, double of_possible) {
     return custom == Customary::usual ? 0.0 : (custom == Customary::possible ? of_possible : 1.0);
 }
 
 void hold_yeast(const Recipe& recipe, const Custom& custom, CustomFit& fit) {
     for (const YeastAddition& addition : recipe.yeasts) {
-        const Customary kind = custom_of_yeast(custom, addition.yeast.name);
+        const Customary kind = custom_in(custom.yeast_typical, custom.yeast_possible,
+                                         custom_of_yeast(custom, addition.yeast.name));
         fit.yeast += departure(kind, possible_yeast) / static_cast<double>(recipe.yeasts.size());
         if (kind == Customary::seldom) {
             fit.seldom_yeasts.push_back(addition.yeast.name);
@@ -79,7 +86,8 @@ void hold_hops(const Recipe& recipe, const std::vector<double>& shares, const Cu
     double foreign = 0.0;
     for (std::size_t index = 0; index < recipe.hops.size(); ++index) {
         const Hop& hop = recipe.hops[index].hop;
-        const Customary kind = custom_of_hops(custom, hop.family);
+        const Customary kind =
+            custom_in(custom.hops_typical, custom.hops_possible, custom_of_hops(custom, hop.family));
         fit.hops += departure(kind, possible_hops) * shares[index];
         if (kind == Customary::seldom && shares[index] > 0.0) {
             foreign += shares[index];
@@ -120,8 +128,13 @@ bool carries(const Fermentable& fermentable) {
     return fermentable.kind == FermentableKind::base || fermentable.kind == FermentableKind::malt_extract;
 }
 
-/// The share of the grist that is base malt of another kind than the style's.
+/// The share of the grist that is base malt of another kind than the style's. A style that names none is as
+/// far from every grist.
 double other_base(const Recipe& recipe, const Custom& custom) {
+    constexpr double where_none_is_named = 0.5;  // working value
+    if (custom.grist_base.empty()) {
+        return where_none_is_named;
+    }
     Mass other = 0.0 * kilogram;
     Mass all = 0.0 * kilogram;
     for (const GristAddition& addition : recipe.grist) {

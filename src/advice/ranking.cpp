@@ -17,6 +17,7 @@
 #include "judging/kind.hpp"
 #include "judging/specialty.hpp"
 #include "quantity/printed_precision.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -116,12 +117,11 @@ class Ranker {
 
     /// The specialty styles that the recipe has what it takes for, each on the closest plain styles.
     std::vector<Candidate> specialties(const std::vector<Candidate>& plain) {
-        const std::size_t bases = std::min(bases_tried, plain.size());
         std::vector<Candidate> candidates;
         for (const Contender& contender : line_up_.contenders()) {
             if (contender.stands_on_another && has_what_it_asks_for(*contender.style, specials_)) {
-                for (std::size_t base = 0; base < bases; ++base) {
-                    candidates.push_back(held_on(contender, *plain[base].entered));
+                for (const Contender* base : bases_for(contender, plain)) {
+                    candidates.push_back(held_on(contender, *base));
                 }
             }
         }
@@ -148,6 +148,18 @@ class Ranker {
     const Tasting& tasting() const { return tasting_; }
 
   private:
+    /// The closest plain styles of its own guide.
+    static std::vector<const Contender*> bases_for(const Contender& specialty,
+                                                   const std::vector<Candidate>& plain) {
+        std::vector<const Contender*> bases;
+        for (const Candidate& candidate : plain) {
+            if (bases.size() < bases_tried && candidate.style().guide == specialty.style->guide) {
+                bases.push_back(candidate.entered);
+            }
+        }
+        return bases;
+    }
+
     /// Held against what needs no palate. The distance can only grow from here.
     Candidate before_tasting(const Contender& contender) const {
         Candidate candidate;
@@ -181,7 +193,8 @@ class Ranker {
                          .yeast = candidate.custom.yeast,
                          .hops = candidate.custom.hops,
                          .grist = candidate.custom.grist,
-                         .rarity = rarity_of(candidate)};
+                         .rarity = rarity_of(candidate),
+                         .guide = handicap_of(candidate.style().guide)};
         candidate.distance = distance_of(candidate.fit, usual_fit_weights());
     }
 
