@@ -93,7 +93,9 @@ class Ranker {
                                  const std::optional<StyleName>& declared) const {
         std::vector<Candidate> candidates;
         for (const Contender& contender : line_up_.contenders()) {
-            if (contender.stands_alone) {
+            const Style& style = *contender.style;
+            const bool lacks_something = is_made_of_another(style) && !has_what_it_asks_for(style, specials_);
+            if (contender.stands_alone && !lacks_something) {
                 candidates.push_back(before_tasting(contender));
             }
         }
