@@ -133,7 +133,7 @@ ExitStatus rank_command(const Call& call) {
         }
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        Outcome<Recipe> recipe = recipe_named(word, knowledge->library.ingredients(), call.pick);
+        Outcome<Recipe> recipe = recipe_named(word, knowledge->library, call.pick);
         return recipe
                    ? Outcome<Report>(report_of(*std::move(recipe.value), *field, call, knowledge->handbook))
                    : Outcome<Report>(recipe.faults);

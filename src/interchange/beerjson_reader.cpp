@@ -14,7 +14,6 @@
 #include "interchange/extra_kind.hpp"
 #include "interchange/potential.hpp"
 #include "interchange/record.hpp"
-#include "interchange/style_reference.hpp"
 #include "reading/values.hpp"
 
 namespace entrywise {
@@ -542,9 +541,8 @@ Draft BeerJsonRecipe::draft() {
     }
     if (const Node* const node = recipe_.find("style")) {
         Record style(*node, "style", log_);
-        draft_.style = style_reference({style.text("name"), style.text("style_guide"),
-                                        style.number("category_number"), style.text("style_letter")},
-                                       log_);
+        draft_.style_reference = {style.text("name"), style.text("style_guide"),
+                                  style.number("category_number"), style.text("style_letter")};
     }
     read_boil();
     read_ingredients();
