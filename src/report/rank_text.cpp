@@ -132,11 +132,12 @@ std::string against_text(const RankedStyle& ranked, const Naming& naming, const 
 }
 
 /// The codes of the first styles above their columns, the guides above them where they are of several.
-std::string separations_head(const Ranking& ranking, const Naming& naming, std::size_t what_columns,
+std::string separations_head(const Ranking& ranking, const Naming& naming, std::size_t styles,
                              std::size_t code_columns, const TextStyle& style) {
+    const std::size_t what_columns = style.width - styles * code_columns;
     const auto line = [&](std::string_view what, const auto& word_of) {
         std::string text = at_left(cut_end(what, what_columns - 1, style), what_columns);
-        for (std::size_t index = 0; index < ranking.separations.front().points.size(); ++index) {
+        for (std::size_t index = 0; index < styles; ++index) {
             const std::string word = shown(word_of(ranking.styles[index].name), style);
             text += at_right(cut_end(word, code_columns - 1, style), code_columns);
         }
@@ -151,16 +152,18 @@ std::string separations_text(const Ranking& ranking, const Naming& naming, const
     if (ranking.separations.empty()) {
         return {};
     }
-    const std::size_t styles = ranking.separations.front().points.size();
+    constexpr std::size_t least_what_columns = 24;
     const std::size_t code_columns = naming.with_guide ? 10 : 9;
+    const std::size_t styles = std::min(ranking.separations.front().points.size(),
+                                        (style.width - least_what_columns) / code_columns);
     const std::size_t what_columns = style.width - styles * code_columns;
-    std::string text = '\n' + separations_head(ranking, naming, what_columns, code_columns, style);
+    std::string text = '\n' + separations_head(ranking, naming, styles, code_columns, style);
     for (const Separation& separation : ranking.separations) {
         std::string what = spoken(separation.id);
         std::replace(what.begin(), what.end(), '.', ' ');
         text += at_left(cut_end(what, what_columns - 1, style), what_columns);
-        for (const double points : separation.points) {
-            text += at_right(points_text(points), code_columns);
+        for (std::size_t index = 0; index < styles; ++index) {
+            text += at_right(points_text(separation.points[index]), code_columns);
         }
         text += '\n';
     }
