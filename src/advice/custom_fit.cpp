@@ -151,8 +151,13 @@ void CustomOfRecipe::hold_hops(const CustomOfStyle& custom, CustomFit& fit) cons
     }
 }
 
-/// The share of the grist that is base malt of another kind than the style's.
+/// The share of the grist that is base malt of another kind than the style's. A style that names none is as
+/// far from every grist.
 double CustomOfRecipe::other_base(const CustomOfStyle& custom) const {
+    constexpr double where_none_is_named = 0.5;  // working value
+    if (!custom.names_a_base()) {
+        return where_none_is_named;
+    }
     Mass other = 0.0 * kilogram;
     Mass all = 0.0 * kilogram;
     for (std::size_t index = 0; index < fermentables_.size(); ++index) {

@@ -48,7 +48,10 @@ CustomOfStyle::CustomOfStyle(const Custom& custom, const CustomWords& words,
     : standing_(words.count(), 0),
       welcome_(welcome.begin(), welcome.end()),
       any_hops_are_usual_(holds(custom.hops_typical, "any")),
-      any_hops_are_possible_(holds(custom.hops_possible, "any")) {
+      any_hops_are_possible_(holds(custom.hops_possible, "any")),
+      names_yeast_(!custom.yeast_typical.empty() || !custom.yeast_possible.empty() || !welcome.empty()),
+      names_hops_(!custom.hops_typical.empty() || !custom.hops_possible.empty()),
+      names_a_base_(!custom.grist_base.empty()) {
     stand(custom.grist_base, base, words);
     stand(custom.grist_typical, usual_in_grist, words);
     stand(custom.grist_possible, possible_grist, words);
@@ -85,14 +88,16 @@ Customary CustomOfStyle::of_yeast(std::string_view yeast_class, std::size_t numb
         return Customary::usual;
     }
     const bool is_welcome = std::find(welcome_.begin(), welcome_.end(), yeast_class) != welcome_.end();
-    return is_welcome || is(number, possible_yeast) ? Customary::possible : Customary::seldom;
+    return is_welcome || !names_yeast_ || is(number, possible_yeast) ? Customary::possible
+                                                                     : Customary::seldom;
 }
 
 Customary CustomOfStyle::of_hops(std::size_t family) const {
     if (any_hops_are_usual_ || is(family, usual_hops)) {
         return Customary::usual;
     }
-    return any_hops_are_possible_ || is(family, possible_hops) ? Customary::possible : Customary::seldom;
+    return any_hops_are_possible_ || !names_hops_ || is(family, possible_hops) ? Customary::possible
+                                                                               : Customary::seldom;
 }
 
 /// How exactly it is named as such: by its own name, by a group of its, or not.

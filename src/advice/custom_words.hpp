@@ -43,12 +43,15 @@ class CustomOfStyle {
     CustomOfStyle(const Custom& custom, const CustomWords& words,
                   std::span<const std::string_view> welcome = {});
 
-    /// Of a class of yeast, and of a family of hops, as `custom_of_yeast` and `custom_of_hops`.
+    /// Of a class of yeast, and of a family of hops, as `custom_of_yeast` and `custom_of_hops`. Where a style
+    /// names nothing that is customary, anything is possible in it: what is not said must neither speak for a
+    /// style nor rule it out.
     Customary of_yeast(std::string_view yeast_class, std::size_t number) const;
     Customary of_hops(std::size_t family) const;
 
     /// Whether the style names it, by its name or by a group, as a base of its grist.
     bool is_base(const NumberedName& fermentable) const;
+    bool names_a_base() const { return names_a_base_; }
     /// Whether the style names it as unusual, more exactly than as usual or possible.
     bool is_unusual(const NumberedName& fermentable) const;
     const std::vector<std::size_t>& usual_grist() const { return usual_grist_; }
@@ -63,6 +66,9 @@ class CustomOfStyle {
     std::vector<std::string_view> welcome_;
     bool any_hops_are_usual_ = false;
     bool any_hops_are_possible_ = false;
+    bool names_yeast_ = false;
+    bool names_hops_ = false;
+    bool names_a_base_ = false;
 };
 
 }  // namespace entrywise

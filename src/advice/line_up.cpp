@@ -2,6 +2,7 @@
 
 #include "advice/special.hpp"
 #include "advice/style_fit.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -26,10 +27,6 @@ LineUp::LineUp(const std::vector<Style>& styles, const Handbook& handbook)
                                .stands_alone = stands_alone(style),
                                .stands_on_another = is_specialty(style)});
     }
-}
-
-std::string entered_code(const std::string& code) {
-    return code.substr(0, code.find('-'));
 }
 
 }  // namespace entrywise

@@ -41,7 +41,4 @@ class LineUp {
     std::vector<Contender> contenders_;
 };
 
-/// `25B` of `25B-table-pale`.
-std::string entered_code(const std::string& code);
-
 }  // namespace entrywise

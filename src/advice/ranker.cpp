@@ -8,6 +8,7 @@
 
 #include "judging/kind.hpp"
 #include "judging/specialty.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -40,6 +41,17 @@ bool is_too_far_behind(const Candidate& candidate, const std::vector<Candidate>&
     return leading.size() >= bases_tried &&
            candidate.distance > leading.front().distance + mistaken_by(few_draws) &&
            candidate.distance > leading[bases_tried - 1].distance;
+}
+
+/// The closest plain styles of a specialty's own guide.
+std::vector<const Contender*> bases_for(const Contender& specialty, const std::vector<Candidate>& plain) {
+    std::vector<const Contender*> bases;
+    for (const Candidate& candidate : plain) {
+        if (bases.size() < bases_tried && candidate.style().guide == specialty.style->guide) {
+            bases.push_back(candidate.entered);
+        }
+    }
+    return bases;
 }
 
 }  // namespace
@@ -114,10 +126,12 @@ std::vector<Candidate> Ranker::before_tasting() const {
     std::vector<Candidate> candidates;
     candidates.reserve(line_up_.contenders().size());
     for (const Contender& contender : line_up_.contenders()) {
-        if (contender.stands_alone) {
+        const Style& style = *contender.style;
+        const bool lacks_something = is_made_of_another(style) && !has_what_it_asks_for(style, specials_);
+        if (contender.stands_alone && !lacks_something) {
             Candidate& candidate = candidates.emplace_back();
             candidate.entered = &contender;
-            candidate.judged = contender.style;
+            candidate.judged = &style;
             candidate.yardstick = &contender.yardstick;
             fit_customs(candidate, contender.custom, contender.breadth);
         }
@@ -127,12 +141,11 @@ std::vector<Candidate> Ranker::before_tasting() const {
 
 /// The plain ones, closest first, and the specialty styles on the first of them.
 std::vector<Candidate> Ranker::with_specialties(std::vector<Candidate> plain) {
-    const std::size_t bases = std::min(bases_tried, plain.size());
     std::vector<Candidate> specialties;
     for (const Contender& contender : line_up_.contenders()) {
         if (contender.stands_on_another && has_what_it_asks_for(*contender.style, specials_)) {
-            for (std::size_t base = 0; base < bases; ++base) {
-                specialties.push_back(held_on(contender, *plain[base].entered));
+            for (const Contender* const base : bases_for(contender, plain)) {
+                specialties.push_back(held_on(contender, *base));
             }
         }
     }
@@ -164,7 +177,8 @@ void Ranker::fit_customs(Candidate& candidate, const CustomOfStyle& custom, doub
                      .yeast = candidate.custom.yeast,
                      .hops = candidate.custom.hops,
                      .grist = candidate.custom.grist,
-                     .rarity = rarity_of(candidate)};
+                     .rarity = rarity_of(candidate),
+                     .guide = handicap_of(candidate.style().guide)};
     candidate.distance = distance_of(candidate.fit, usual_fit_weights());
 }
 

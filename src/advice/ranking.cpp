@@ -9,6 +9,7 @@
 #include "advice/separation.hpp"
 #include "judging/declared.hpp"
 #include "quantity/printed_precision.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 

@@ -53,6 +53,9 @@ std::vector<Separation> separations_of(const std::vector<RankedStyle>& styles, s
 }
 
 std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles, std::size_t shown) {
+    const bool of_several_guides = std::any_of(styles.begin(), styles.end(), [&](const RankedStyle& style) {
+        return style.name.guide != styles.front().name.guide;
+    });
     std::vector<std::string> near_misses;
     for (std::size_t index = 1; index < std::min(shown, styles.size()); ++index) {
         const RankedStyle& style = styles[index];
@@ -66,7 +69,8 @@ std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles, 
             const double levels =
                 above ? finding.level - finding.accepted_high : finding.accepted_low - finding.level;
             near_misses.push_back(levels_in_words(levels) + (above ? " less " : " more ") + spoken(finding) +
-                                  " and " + style.name.code + " " + style.title + " leads");
+                                  " and " + (of_several_guides ? style.name.guide + "/" : "") +
+                                  style.name.code + " " + style.title + " leads");
             break;
         }
     }

@@ -179,6 +179,11 @@ bool is_specialty(const Style& style) {
     return !prints_numbers && (!style.grist_expected.empty() || style.fermentation == "mixed");
 }
 
+bool is_made_of_another(const Style& style) {
+    return style.varies && !style.grist_expected.empty() &&
+           (holds(style.may_declare, "base-style") || holds(style.must_declare, "base-style"));
+}
+
 bool has_what_it_asks_for(const Style& specialty, const std::set<Special>& specials) {
     const auto is_there = [&](const std::string& word) {
         if (word == "specialty-ingredient") {

@@ -23,6 +23,9 @@ bool has_place_for(const Style& style, Special special);
 /// special.
 bool is_specialty(const Style& style);
 
+/// Whether a style prints numbers of its own and still stands on another, with something special in it.
+bool is_made_of_another(const Style& style);
+
 /// Whether a recipe has what a specialty style asks for. What no recipe tells, such as the spirit that a
 /// barrel held, it never has.
 bool has_what_it_asks_for(const Style& specialty, const std::set<Special>& specials);

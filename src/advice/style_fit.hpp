@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string_view>
+
 #include "style/style.hpp"
 
 namespace entrywise {
@@ -14,6 +16,7 @@ struct StyleFit {
     double hops = 0.0;
     double grist = 0.0;
     double rarity = 0.0;  ///< 1 for a style that few enter, and for one that stands on another
+    double guide = 0.0;   ///< points by which its guide is held back (`handicap_of`)
 };
 
 /// How much each of these counts, in points.
@@ -28,6 +31,12 @@ struct FitWeights {
 
 /// Fitted to the styles that real recipes were accepted in, by `tools/measure-ranking FOLDER`, and rounded.
 FitWeights usual_fit_weights();
+
+/// By how many points the closest style of a guide comes out closer than the closest of the default guide,
+/// for the same beers and without anything in the beers to account for it: a guide that words its styles more
+/// narrowly, tells less of what is not customary, or has more styles to choose from would lead by that alone.
+/// Zero for the default guide and for guides of one's own, of which nothing is known.
+double handicap_of(std::string_view guide);
 
 double distance_of(const StyleFit& fit, const FitWeights& weights);
 

@@ -41,6 +41,7 @@ class HelpLayout : public CLI::Formatter {
 struct RawOptions {
     std::string style;
     std::string guide;
+    std::string competition;
     std::string pick;
     std::string to;
     std::string styles_folder;
@@ -191,9 +192,11 @@ void add_rank(CLI::App& app, RawOptions& raw) {
 Examples:
   entrywise rank recipes/slack-tide.yaml
   entrywise rank recipes/slack-tide.yaml --among 18B,21A,22A
-  entrywise rank recipes/slack-tide.yaml --guide ba-2025
+  entrywise rank recipes/slack-tide.yaml --guide all
+  entrywise rank recipes/slack-tide.yaml --competition harbor-cup.yaml
 )");
-    add_text(*command, "--guide", raw.guide, "GUIDE", "Guide to rank over; bjcp-2021 if left out");
+    add_text(*command, "--guide", raw.guide, "GUIDES", "bjcp-2021 if left out, or ba-2025, or all");
+    add_text(*command, "--competition", raw.competition, "FILE", "Only what that competition accepts");
     add_texts(*command, "--among", raw.among, "CODES", "Only these styles, such as 18B,21A");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
     add_pick(*command, raw);
@@ -289,7 +292,7 @@ Examples:
   entrywise styles validate mystyles/club/H1.yaml
   entrywise styles validate mystyles
 )");
-    add_text(*list, "--guide", raw.guide, "GUIDE", "The styles of one guide alone");
+    add_text(*list, "--guide", raw.guide, "GUIDE", "Guides such as ba-2025; all if left out");
     show->add_flag("--card", raw.card, "One page to hold at the table, in the order of judging");
     for (CLI::App* const command : {list, show, compare}) {
         add_format(*command, raw);
@@ -298,6 +301,7 @@ Examples:
     }
     add_format(*validate, raw);
     add_look(*validate, raw);
+    add_styles(*validate, raw);
 }
 
 /// One call as it is being understood: the parser, its values and what was found wrong.
@@ -482,6 +486,10 @@ void Understanding::check_words(const CLI::App& command) {
 void Understanding::check_options() {
     call_.style = raw_.style;
     call_.guide = raw_.guide;
+    call_.competition = raw_.competition;
+    if (!call_.competition.empty() && !call_.guide.empty()) {
+        fault("--guide beside --competition", "one of them: the competition names its guide itself");
+    }
     call_.card = raw_.card;
     call_.pick = raw_.pick;
     call_.to = raw_.to.empty() ? raw_.to : one_of("--to", raw_.to, {"recipe", "beerjson"});

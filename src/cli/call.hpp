@@ -35,10 +35,11 @@ struct Call {
     Command command = Command::check;
     std::vector<std::string> words;  ///< recipes, style codes, style files, or what is searched for
     std::string style;               ///< code, empty to take what each recipe declares
-    std::string guide;               ///< the one guide that is asked for, empty for all
-    bool card = false;               ///< a style as a judge holds it at the table
-    std::string pick;                ///< of several recipes in one file, by name or number
-    std::string to;                  ///< `recipe` or `beerjson`; empty to take the other one of the two
+    std::string guide;        ///< guides that are asked for, apart by commas; empty for the command's own
+    std::string competition;  ///< file that says which styles are accepted, empty for none
+    bool card = false;        ///< a style as a judge holds it at the table
+    std::string pick;         ///< of several recipes in one file, by name or number
+    std::string to;           ///< `recipe` or `beerjson`; empty to take the other one of the two
     std::string styles_folder;
     std::string ingredients_folder;
     Format format = Format::text;

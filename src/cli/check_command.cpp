@@ -44,7 +44,7 @@ ExitStatus check_command(const Call& call) {
         return report_faults(call, knowledge.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, knowledge->library.ingredients(), call.pick);
+        const Outcome<Recipe> recipe = recipe_named(word, knowledge->library, call.pick);
         return recipe ? report_of(*recipe, call, *knowledge) : Outcome<Report>(recipe.faults);
     });
 }

@@ -59,7 +59,7 @@ ExitStatus convert_command(const Call& call) {
         return report_faults(call, library.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<RecipeInput> input = recipe_input(word, library->ingredients(), call.pick);
+        const Outcome<RecipeInput> input = recipe_input(word, *library, call.pick);
         return input ? Outcome<Report>(report_of(*input, call, *library)) : Outcome<Report>(input.faults);
     });
 }

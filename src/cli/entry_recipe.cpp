@@ -11,15 +11,15 @@ namespace entrywise {
 
 namespace {
 
-Outcome<Recipe> recipe_in(const ClubEntry& entry, const KnownIngredients& known) {
+Outcome<Recipe> recipe_in(const ClubEntry& entry, const Library& library) {
     if (!entry.recipe) {
-        Outcome<RecipeInput> input = recipe_input(entry.recipe_file, known, entry.pick);
+        Outcome<RecipeInput> input = recipe_input(entry.recipe_file, library, entry.pick);
         return input ? Outcome<Recipe>(std::move(input.value->recipe)) : Outcome<Recipe>(input.faults);
     }
     if (value_of(*entry.recipe, "beerjson") == nullptr) {
-        return read_recipe(*entry.recipe, known, entry.place.file);
+        return read_recipe(*entry.recipe, library.ingredients(), entry.place.file);
     }
-    Outcome<ExchangedRecipe> read = read_beerjson(*entry.recipe, entry.place.file, entry.pick, known);
+    Outcome<ExchangedRecipe> read = read_beerjson(*entry.recipe, entry.place.file, entry.pick, library.ingredients());
     return read ? Outcome<Recipe>(std::move(read.value->recipe)) : Outcome<Recipe>(read.faults);
 }
 
@@ -69,7 +69,7 @@ Outcome<EntryRead> entry_read(const ClubEntry& entry, const Call& call, const Kn
     if (!entry.faults.empty()) {
         return entry.faults;
     }
-    Outcome<Recipe> recipe = recipe_in(entry, knowledge.library.ingredients());
+    Outcome<Recipe> recipe = recipe_in(entry, knowledge.library);
     if (recipe) {
         recipe = as_declared(*std::move(recipe.value), entry, call, knowledge.library);
     }

@@ -32,7 +32,7 @@ ExitStatus estimate_command(const Call& call) {
     }
     const TextStyle style = text_style_for(call);
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, library->ingredients(), call.pick);
+        const Outcome<Recipe> recipe = recipe_named(word, *library, call.pick);
         return recipe ? Outcome<Report>(report_of(*recipe, call.format, style))
                       : Outcome<Report>(recipe.faults);
     });

@@ -102,7 +102,7 @@ ExitStatus explain_command(const Call& call) {
         return report_faults(call, asked.faults);
     }
     return report_on_each(call, [&](const std::string& word) -> Outcome<Report> {
-        const Outcome<Recipe> recipe = recipe_named(word, asked->knowledge.library.ingredients(), call.pick);
+        const Outcome<Recipe> recipe = recipe_named(word, asked->knowledge.library, call.pick);
         return recipe ? report_of(*recipe, call, *asked) : Outcome<Report>(recipe.faults);
     });
 }

@@ -59,7 +59,7 @@ Outcome<std::vector<Style>> styles_of(const Library& library, const std::string&
     if (names.empty()) {
         return Fault{.place = {"command line", {}},
                      .found = fmt::format("the unknown guide '{}'", guide),
-                     .expected = fmt::format("one of {}", joined(library.guides(), ", ")),
+                     .expected = fmt::format("one of {}, all", joined(library.guides(), ", ")),
                      .nearest = nearest_word(guide, library.guides()),
                      .remedy = {}};
     }
@@ -77,12 +77,30 @@ Outcome<std::vector<Style>> styles_of(const Library& library, const std::string&
                           : Outcome<std::vector<Style>>(std::move(faults));
 }
 
+std::vector<std::string> guides_in(const std::string& text, const Library& library) {
+    std::vector<std::string> guides;
+    for (const std::string_view part : split(text, ",")) {
+        const std::string guide(trimmed(part));
+        if (lowered(guide) == "all") {
+            guides = library.guides();
+            std::stable_partition(guides.begin(), guides.end(),
+                                  [](const std::string& each) { return each == default_guide; });
+            return guides;
+        }
+        if (std::find(guides.begin(), guides.end(), guide) == guides.end()) {
+            guides.push_back(guide);
+        }
+    }
+    return guides;
+}
+
 Outcome<std::vector<Style>> all_styles(const Library& library) {
+    return styles_of(library, guides_in("all", library));
+}
+
+Outcome<std::vector<Style>> styles_of(const Library& library, const std::vector<std::string>& guides) {
     std::vector<Style> all;
     std::vector<Fault> faults;
-    std::vector<std::string> guides = library.guides();
-    std::stable_partition(guides.begin(), guides.end(),
-                          [](const std::string& guide) { return guide == default_guide; });
     for (const std::string& guide : guides) {
         Outcome<std::vector<Style>> styles = styles_of(library, guide);
         if (styles) {

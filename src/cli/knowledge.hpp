@@ -24,6 +24,12 @@ Outcome<std::vector<Style>> all_styles(const Library& library);
 /// The styles of one guide, in the order of their codes. A guide that is not known is a fault.
 Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide);
 
+/// The guides that a text of the call names, apart by commas, each once; `all` names every one.
+std::vector<std::string> guides_in(const std::string& text, const Library& library);
+
+/// The styles of these guides, one guide after the other.
+Outcome<std::vector<Style>> styles_of(const Library& library, const std::vector<std::string>& guides);
+
 /// The style that a text of the call names, with the fault placed in the call.
 Outcome<Style> style_called(const Library& library, const std::string& name);
 

@@ -38,8 +38,7 @@ Outcome<Mending> mending_of(const std::string& word, const Recipe& recipe, const
     const Style& usual = by_base ? *entered->base_style : entered->style;
     MendingMeans means{pantry_of(usual, knowledge.library.ingredients()), {}};
     if (!call.with_folder.empty()) {
-        Outcome<std::vector<Recipe>> others =
-            other_recipes(call.with_folder, word, knowledge.library.ingredients());
+        Outcome<std::vector<Recipe>> others = other_recipes(call.with_folder, word, knowledge.library);
         if (!others) {
             return others.faults;
         }
@@ -124,7 +123,7 @@ std::optional<std::vector<Fault>> write_mended(const std::string& word, const Me
 }
 
 Outcome<Report> report_of(const std::string& word, const Call& call, const Knowledge& knowledge) {
-    const Outcome<Recipe> recipe = recipe_named(word, knowledge.library.ingredients(), call.pick);
+    const Outcome<Recipe> recipe = recipe_named(word, knowledge.library, call.pick);
     if (!recipe) {
         return recipe.faults;
     }

@@ -23,7 +23,7 @@ Fault folder_fault(const std::string& folder, const std::string& found) {
 }  // namespace
 
 Outcome<std::vector<Recipe>> other_recipes(const std::string& folder, const std::string& recipe_file,
-                                           const KnownIngredients& known) {
+                                           const Library& library) {
     std::vector<std::string> files;
     std::error_code error;
     fs::directory_iterator entry(folder, error);
@@ -45,7 +45,7 @@ Outcome<std::vector<Recipe>> other_recipes(const std::string& folder, const std:
     std::vector<Recipe> recipes;
     std::vector<Fault> faults;
     for (const std::string& file : files) {
-        const auto recipe = recipe_named(file, known);
+        const auto recipe = recipe_named(file, library);
         if (recipe) {
             recipes.push_back(*recipe);
         } else {

@@ -6,6 +6,7 @@
 
 #include "base/file.hpp"
 #include "base/text.hpp"
+#include "cli/knowledge.hpp"
 #include "cli/streams.hpp"
 #include "interchange/exchange.hpp"
 #include "reading/document_file.hpp"
@@ -49,10 +50,24 @@ Outcome<RecipeInput> from_recipe_file(const std::string& text, const std::string
     return RecipeInput{*std::move(recipe.value), *std::move(document.value), true, {}};
 }
 
+/// Read only when they are asked for; a style that is not sound is told where it is wanted.
+StyleTitles titles_in(const Library& library) {
+    return [&library] {
+        std::vector<StyleTitle> titles;
+        for (const std::string& guide : guides_in("all", library)) {
+            for (const StyleName& name : library.style_names(guide)) {
+                if (const Outcome<Style> style = library.style(name)) {
+                    titles.push_back({name, style->name});
+                }
+            }
+        }
+        return titles;
+    };
+}
+
 }  // namespace
 
-Outcome<RecipeInput> recipe_input(const std::string& word, const KnownIngredients& known,
-                                  const std::string& pick) {
+Outcome<RecipeInput> recipe_input(const std::string& word, const Library& library, const std::string& pick) {
     if (word == "-" && input_is_typed()) {
         tell("Reading a recipe from standard input; Ctrl-D on a line of its own ends it.\n");
     }
@@ -63,9 +78,10 @@ Outcome<RecipeInput> recipe_input(const std::string& word, const KnownIngredient
     const std::string file = shown_path(word);
     const auto exchange = exchange_of(word, *text);
     if (!exchange) {
-        return from_recipe_file(*text, file, known, pick);
+        return from_recipe_file(*text, file, library.ingredients(), pick);
     }
-    Outcome<ExchangedRecipe> read = read_exchange(*exchange, *text, file, pick, known);
+    Outcome<ExchangedRecipe> read =
+        read_exchange(*exchange, *text, file, pick, library.ingredients(), titles_in(library));
     if (!read) {
         return read.faults;
     }
@@ -74,9 +90,8 @@ Outcome<RecipeInput> recipe_input(const std::string& word, const KnownIngredient
                        std::move(exchanged.remarks)};
 }
 
-Outcome<Recipe> recipe_named(const std::string& word, const KnownIngredients& known,
-                             const std::string& pick) {
-    Outcome<RecipeInput> input = recipe_input(word, known, pick);
+Outcome<Recipe> recipe_named(const std::string& word, const Library& library, const std::string& pick) {
+    Outcome<RecipeInput> input = recipe_input(word, library, pick);
     if (!input) {
         return input.faults;
     }

@@ -27,6 +27,7 @@
 #include "screening/flight.hpp"
 #include "screening/ordered_work.hpp"
 #include "screening/screen.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -118,7 +119,7 @@ bool is_of(const std::vector<StyleName>& categories, const Screened& screened) {
            std::any_of(categories.begin(), categories.end(), [&](const StyleName& category) {
                return screened.style && screened.style->guide == category.guide &&
                       (screened.style->code == category.code ||
-                       entered_code(*screened.style) == category.code);
+                       entered_code(screened.style->code) == category.code);
            });
 }
 

@@ -15,12 +15,12 @@ namespace entrywise {
 
 namespace {
 
-/// The styles of one guide, or of all.
+/// The styles of the guides that are named, or of all.
 Outcome<std::vector<Style>> styles_wanted(const Library& library, const std::string& guide) {
     if (guide.empty()) {
         return all_styles(library);
     }
-    return styles_of(library, guide);
+    return styles_of(library, guides_in(guide, library));
 }
 
 }  // namespace

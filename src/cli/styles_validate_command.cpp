@@ -11,6 +11,7 @@
 #include "cli/knowledge.hpp"
 #include "cli/streams.hpp"
 #include "cli/style_files.hpp"
+#include "reading/competition_reader.hpp"
 #include "reading/document_file.hpp"
 #include "reading/perception_reader.hpp"
 #include "reading/phrase_reader.hpp"
@@ -86,6 +87,16 @@ Validated validated_style(const Node& document, const std::string& file, const B
     return result;
 }
 
+Validated validated_competition(const Node& document, const std::string& file, const Background& background) {
+    const std::string name = shown_path(file);
+    const Outcome<Competition> competition = read_competition(document, background.knowledge.library, name);
+    Validated result{.file = file, .style = {}, .faults = competition.faults, .remarks = {}};
+    if (competition) {
+        result.remarks = competition_remarks(document, *competition, background.vocabulary.declares);
+    }
+    return result;
+}
+
 /// By its format line a file is one of those that stand beside the guides, or else it should be a style.
 Validated validated(const std::string& file, const Background& background) {
     const Outcome<Node> document = read_document_file(file);
@@ -106,6 +117,9 @@ Validated validated(const std::string& file, const Background& background) {
     }
     if (kind.starts_with("entrywise/perception/")) {
         return {.file = file, .style = {}, .faults = read_perception(*document, name).faults, .remarks = {}};
+    }
+    if (kind.starts_with("entrywise/competition/")) {
+        return validated_competition(*document, file, background);
     }
     return validated_style(*document, file, background);
 }

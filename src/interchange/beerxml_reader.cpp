@@ -12,7 +12,6 @@
 #include "base/text.hpp"
 #include "interchange/extra_kind.hpp"
 #include "interchange/record.hpp"
-#include "interchange/style_reference.hpp"
 #include "quantity/text.hpp"
 #include "reading/values.hpp"
 
@@ -293,9 +292,8 @@ Draft beerxml_draft(const Node& node, ExchangeLog& log) {
     draft.efficiency = quantity_if_some<Share>(recipe, "EFFICIENCY", "%");
     if (const Node* const style = recipe.find("STYLE")) {
         Record record(*style, "STYLE", log);
-        draft.style = style_reference({record.text("NAME"), record.text("STYLE_GUIDE"),
-                                       record.text("CATEGORY_NUMBER"), record.text("STYLE_LETTER")},
-                                      log);
+        draft.style_reference = {record.text("NAME"), record.text("STYLE_GUIDE"),
+                                 record.text("CATEGORY_NUMBER"), record.text("STYLE_LETTER")};
     }
     for (const Node* const item : records(recipe, "FERMENTABLES", "FERMENTABLE")) {
         draft.grist.push_back(read_fermentable(*item, log));

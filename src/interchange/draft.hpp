@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "interchange/style_reference.hpp"
 #include "interchange/written.hpp"
 
 namespace entrywise {
@@ -76,6 +77,7 @@ struct Draft {
     Position position;
     std::optional<Written> name;
     std::optional<Written> style;
+    std::optional<StyleReference> style_reference;  ///< where the format has no codes of ours
     std::optional<Written> volume;
     std::optional<Written> boil_time;
     std::optional<Written> efficiency;

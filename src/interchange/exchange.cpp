@@ -89,9 +89,20 @@ bool has_too_many(const Draft& draft, ExchangeLog& log) {
     return most > most_additions;
 }
 
-Outcome<ExchangedRecipe> recipe_of(const Draft& draft, const KnownIngredients& known, ExchangeLog& log) {
+/// Whether the file says in the recipe file's own words what the style is.
+bool has_style_in_our_words(const Draft& draft) {
+    return draft.style || std::any_of(draft.addenda.begin(), draft.addenda.end(),
+                                      [](const DraftAddendum& each) { return each.path == "style"; });
+}
+
+Outcome<ExchangedRecipe> recipe_of(Draft draft, const KnownIngredients& known, const StyleTitles& styles,
+                                   ExchangeLog& log) {
     if (!log.faults().empty() || has_too_many(draft, log)) {
         return log.faults().in_order();
+    }
+    if (draft.style_reference) {
+        draft.style =
+            style_of(*draft.style_reference, has_style_in_our_words(draft) ? StyleTitles() : styles, log);
     }
     Node document = document_of(draft, known, log);
     if (!log.faults().empty()) {
@@ -105,20 +116,21 @@ Outcome<ExchangedRecipe> recipe_of(const Draft& draft, const KnownIngredients& k
 }
 
 Outcome<ExchangedRecipe> recipe_in(const Node& document, const RecordFormat& format, const std::string& pick,
-                                   const KnownIngredients& known, ExchangeLog& log) {
+                                   const KnownIngredients& known, const StyleTitles& styles,
+                                   ExchangeLog& log) {
     const std::vector<NamedRecord> recipes = format.recipes(document, log);
     const NamedRecord* const recipe = picked(recipes, pick, log);
     if (recipe == nullptr) {
         return log.faults().in_order();
     }
-    return recipe_of(format.draft(*recipe->node, log), known, log);
+    return recipe_of(format.draft(*recipe->node, log), known, styles, log);
 }
 
 Outcome<ExchangedRecipe> read_records(const RecordFormat& format, std::string_view text,
                                       const std::string& pick, const KnownIngredients& known,
-                                      ExchangeLog& log) {
+                                      const StyleTitles& styles, ExchangeLog& log) {
     const Outcome<Node> document = format.document(text, log.file());
-    return document ? recipe_in(*document, format, pick, known, log)
+    return document ? recipe_in(*document, format, pick, known, styles, log)
                     : Outcome<ExchangedRecipe>(document.faults);
 }
 
@@ -152,23 +164,24 @@ std::optional<Exchange> exchange_of(const std::string& path, std::string_view te
 }
 
 Outcome<ExchangedRecipe> read_exchange(Exchange exchange, std::string_view text, const std::string& file,
-                                       const std::string& pick, const KnownIngredients& known) {
+                                       const std::string& pick, const KnownIngredients& known,
+                                       const StyleTitles& styles) {
     ExchangeLog log(file);
     switch (exchange) {
         case Exchange::beerjson:
-            return read_records(beerjson, text, pick, known, log);
+            return read_records(beerjson, text, pick, known, styles, log);
         case Exchange::beerxml:
-            return read_records(beerxml, text, pick, known, log);
+            return read_records(beerxml, text, pick, known, styles, log);
         case Exchange::table:
-            return recipe_of(recipe_table_draft(text, known, log), known, log);
+            return recipe_of(recipe_table_draft(text, known, log), known, styles, log);
     }
     return log.faults().in_order();
 }
 
 Outcome<ExchangedRecipe> read_beerjson(const Node& document, const std::string& file, const std::string& pick,
-                                       const KnownIngredients& known) {
+                                       const KnownIngredients& known, const StyleTitles& styles) {
     ExchangeLog log(file);
-    return recipe_in(document, beerjson, pick, known, log);
+    return recipe_in(document, beerjson, pick, known, styles, log);
 }
 
 }  // namespace entrywise

@@ -7,6 +7,7 @@
 
 #include "base/fault.hpp"
 #include "interchange/remark.hpp"
+#include "interchange/style_match.hpp"
 #include "reading/known_ingredients.hpp"
 #include "reading/node.hpp"
 #include "recipe/recipe.hpp"
@@ -31,12 +32,14 @@ struct ExchangedRecipe {
 };
 
 /// The recipe in such a text. Of several, `pick` chooses one by its name or its number, counted from one; a
-/// fault lists them where it does not. Never throws for what is in the text.
+/// fault lists them where it does not. A style that the file names by words is looked for among `styles`.
+/// Never throws for what is in the text.
 Outcome<ExchangedRecipe> read_exchange(Exchange exchange, std::string_view text, const std::string& file,
-                                       const std::string& pick, const KnownIngredients& known);
+                                       const std::string& pick, const KnownIngredients& known,
+                                       const StyleTitles& styles = {});
 
 /// The same of a BeerJSON document that was read already.
 Outcome<ExchangedRecipe> read_beerjson(const Node& document, const std::string& file, const std::string& pick,
-                                       const KnownIngredients& known);
+                                       const KnownIngredients& known, const StyleTitles& styles = {});
 
 }  // namespace entrywise

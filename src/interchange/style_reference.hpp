@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "interchange/exchange_log.hpp"
+#include "interchange/style_match.hpp"
 #include "interchange/written.hpp"
 
 namespace entrywise {
@@ -15,8 +16,9 @@ struct StyleReference {
     std::optional<Written> letter;
 };
 
-/// The style as a recipe file names it, where the guide is the one that the program takes codes of; another
-/// guide, or another edition of it, has other codes: that is told, and nothing taken.
-std::optional<Written> style_reference(const StyleReference& reference, ExchangeLog& log);
+/// The style as a recipe file names it. Number and letter are a code where the guide is one that is known
+/// here, in the same edition; others have other codes, so that the style of the nearest name is taken, which
+/// is told. Where no name is near, nothing is taken, and that is told.
+std::optional<Written> style_of(const StyleReference& reference, const StyleTitles& titles, ExchangeLog& log);
 
 }  // namespace entrywise

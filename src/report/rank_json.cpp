@@ -31,11 +31,28 @@ Json why_json(const RankedStyle& style) {
     return why;
 }
 
-Json ranked_json(const RankedStyle& ranked, const ScoreSheet& score_sheet) {
+Json table_json(const CompetitionTable* table) {
+    return table == nullptr ? Json(nullptr) : Json{{"table", table->code}, {"name", table->name}};
+}
+
+Json competition_json(const Competition& competition) {
+    Json result;
+    result["name"] = competition.name;
+    result["file"] = competition.file;
+    result["entries_per_brewer"] =
+        competition.entries_per_brewer ? Json(*competition.entries_per_brewer) : Json(nullptr);
+    return result;
+}
+
+Json ranked_json(const RankedStyle& ranked, const ScoreSheet& score_sheet,
+                 const std::optional<Competition>& competition) {
     Json result;
     result["style"] = name_json(ranked.name, ranked.title);
     if (ranked.base) {
         result["style"]["base"] = name_json(*ranked.base, ranked.base_title);
+    }
+    if (competition) {
+        result["table"] = table_json(table_of(*competition, ranked.name));
     }
     result["at_risk"] =
         json_interval({ranked.at_risk.median, ranked.at_risk.low, ranked.at_risk.high}, points_decimals);
@@ -63,14 +80,18 @@ Json separation_json(const Separation& separation) {
 
 }  // namespace
 
-Json rank_json(const Ranking& ranking, const Recipe& recipe, const ScoreSheet& score_sheet) {
+Json rank_json(const Ranking& ranking, const Recipe& recipe, const ScoreSheet& score_sheet,
+               const std::optional<Competition>& competition) {
     Json document;
     document["format"] = "entrywise/rank/1";
     document["program"] = program_version();
     document["recipe"] = json_recipe(recipe);
+    if (competition) {
+        document["competition"] = competition_json(*competition);
+    }
     document["ranking"] = Json::array();
     for (const RankedStyle& style : ranking.styles) {
-        document["ranking"].push_back(ranked_json(style, score_sheet));
+        document["ranking"].push_back(ranked_json(style, score_sheet, competition));
     }
     document["declared_place"] = ranking.declared ? Json(*ranking.declared + 1) : Json(nullptr);
     document["separating"] = Json::array();

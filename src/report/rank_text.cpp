@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 #include <vector>
 
 #include "base/text.hpp"
@@ -27,9 +28,42 @@ std::string percent_text(double chance) {
     return fmt::format("{:.0f} %", 100.0 * chance);
 }
 
-std::string name_of(const RankedStyle& ranked) {
-    const std::string name = ranked.name.code + " " + ranked.title;
+/// How the styles of one ranking are told apart.
+struct Naming {
+    bool with_guide = false;  ///< where they are of several guides
+    const std::optional<Competition>* competition = nullptr;
+};
+
+Naming naming_of(const Ranking& ranking, const std::optional<Competition>& competition) {
+    const bool of_several = std::any_of(
+        ranking.styles.begin(), ranking.styles.end(),
+        [&](const RankedStyle& ranked) { return ranked.name.guide != ranking.styles.front().name.guide; });
+    return {of_several, &competition};
+}
+
+std::string code_of(const StyleName& name, const Naming& naming) {
+    return naming.with_guide ? name.guide + "/" + name.code : name.code;
+}
+
+std::string name_of(const RankedStyle& ranked, const Naming& naming) {
+    const std::string name = code_of(ranked.name, naming) + " " + ranked.title;
     return ranked.base ? name + ", on " + ranked.base->code : name;
+}
+
+const CompetitionTable* table_for(const RankedStyle& ranked, const Naming& naming) {
+    return *naming.competition ? table_of(**naming.competition, ranked.name) : nullptr;
+}
+
+/// The name in a row, with the table that a competition judges it at, which is never cut away.
+std::string name_in_row(const RankedStyle& ranked, const Naming& naming, std::size_t columns,
+                        const TextStyle& style) {
+    constexpr std::size_t table_columns = 16;
+    const CompetitionTable* table = table_for(ranked, naming);
+    const std::string at_table = table == nullptr ? std::string()
+                                                  : cut_end(shown(", table " + table->code, style),
+                                                            std::min(table_columns, columns), style);
+    return cut_end(shown(name_of(ranked, naming), style), columns - character_count(at_table), style) +
+           at_table;
 }
 
 std::string interval_text(const PointsAtRisk& at_risk, const TextStyle& style) {
@@ -43,14 +77,14 @@ std::string row(const std::string& place, const std::string& name, std::size_t n
            at_right(figures[2], chance_columns) + at_right(figures[3], chance_columns);
 }
 
-std::string table_text(const Ranking& ranking, const TextStyle& style) {
+std::string table_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
     const std::size_t name_columns =
         style.width - place_columns - points_columns - interval_columns - 2 * chance_columns;
     std::string text =
         bold(row("", "Style", name_columns, {"at risk", "8 in 10", "inside", "best"}), style) + '\n';
     for (std::size_t index = 0; index < std::min(most_rows, ranking.styles.size()); ++index) {
         const RankedStyle& ranked = ranking.styles[index];
-        const std::string name = cut_end(shown(name_of(ranked), style), name_columns - 1, style);
+        const std::string name = name_in_row(ranked, naming, name_columns - 1, style);
         text += row(at_right(std::to_string(index + 1), 2), name, name_columns,
                     {points_text(ranked.at_risk.median), interval_text(ranked.at_risk, style),
                      percent_text(ranked.within), percent_text(ranked.best)}) +
@@ -65,7 +99,7 @@ std::string table_text(const Ranking& ranking, const TextStyle& style) {
 }
 
 /// The style of the first rows that loses fewest points, where that is not the first.
-std::string fewest_points_text(const Ranking& ranking, const TextStyle& style) {
+std::string fewest_points_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
     constexpr double worth_telling = 1.0;
     const auto rows =
         ranking.styles.begin() + static_cast<std::ptrdiff_t>(std::min(most_rows, ranking.styles.size()));
@@ -79,13 +113,13 @@ std::string fewest_points_text(const Ranking& ranking, const TextStyle& style) {
            paragraph(
                shown(fmt::format("Fewest points at risk of these: {}, {}. By points alone it is the safer "
                                  "entry; more in it speaks for another style.",
-                                 name_of(*fewest), points_text(fewest->at_risk.median)),
+                                 name_of(*fewest, naming), points_text(fewest->at_risk.median)),
                      style),
                0, 0, style);
 }
 
 /// What speaks against a style: its dearest findings and what is not customary.
-std::string against_text(const RankedStyle& ranked, const TextStyle& style) {
+std::string against_text(const RankedStyle& ranked, const Naming& naming, const TextStyle& style) {
     constexpr std::size_t most_findings = 3;
     std::vector<std::string> reasons;
     for (std::size_t index = 0; index < std::min(most_findings, ranked.sheet->findings.size()); ++index) {
@@ -94,28 +128,42 @@ std::string against_text(const RankedStyle& ranked, const TextStyle& style) {
     }
     reasons.insert(reasons.end(), ranked.departures.begin(), ranked.departures.end());
     const std::string text = reasons.empty() ? "nothing to mark down" : joined(reasons, "; ");
-    return paragraph(shown(ranked.name.code + ": " + text + ".", style), 0, 2, style);
+    return paragraph(shown(code_of(ranked.name, naming) + ": " + text + ".", style), 0, 2, style);
 }
 
-std::string separations_text(const Ranking& ranking, const TextStyle& style) {
+/// The codes of the first styles above their columns, the guides above them where they are of several.
+std::string separations_head(const Ranking& ranking, const Naming& naming, std::size_t styles,
+                             std::size_t code_columns, const TextStyle& style) {
+    const std::size_t what_columns = style.width - styles * code_columns;
+    const auto line = [&](std::string_view what, const auto& word_of) {
+        std::string text = at_left(cut_end(what, what_columns - 1, style), what_columns);
+        for (std::size_t index = 0; index < styles; ++index) {
+            const std::string word = shown(word_of(ranking.styles[index].name), style);
+            text += at_right(cut_end(word, code_columns - 1, style), code_columns);
+        }
+        return bold(text, style) + '\n';
+    };
+    const std::string guides =
+        naming.with_guide ? line("", [](const StyleName& name) { return name.guide; }) : std::string();
+    return guides + line("What separates them, points", [](const StyleName& name) { return name.code; });
+}
+
+std::string separations_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
     if (ranking.separations.empty()) {
         return {};
     }
-    const std::size_t styles = ranking.separations.front().points.size();
-    constexpr std::size_t code_columns = 9;
+    constexpr std::size_t least_what_columns = 24;
+    const std::size_t code_columns = naming.with_guide ? 10 : 9;
+    const std::size_t styles = std::min(ranking.separations.front().points.size(),
+                                        (style.width - least_what_columns) / code_columns);
     const std::size_t what_columns = style.width - styles * code_columns;
-    std::string head = at_left(cut_end("What separates them, points", what_columns - 1, style), what_columns);
-    for (std::size_t index = 0; index < styles; ++index) {
-        head += at_right(cut_end(shown(ranking.styles[index].name.code, style), code_columns - 1, style),
-                         code_columns);
-    }
-    std::string text = '\n' + bold(head, style) + '\n';
+    std::string text = '\n' + separations_head(ranking, naming, styles, code_columns, style);
     for (const Separation& separation : ranking.separations) {
         std::string what = spoken(separation.id);
         std::replace(what.begin(), what.end(), '.', ' ');
         text += at_left(cut_end(what, what_columns - 1, style), what_columns);
-        for (const double points : separation.points) {
-            text += at_right(points_text(points), code_columns);
+        for (std::size_t index = 0; index < styles; ++index) {
+            text += at_right(points_text(separation.points[index]), code_columns);
         }
         text += '\n';
     }
@@ -146,7 +194,8 @@ std::string verdict_on(const RankedStyle& declared, const RankedStyle& first) {
 }
 
 /// Both sheets side by side, where another style than the declared one leads.
-std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet, const TextStyle& style) {
+std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet, const Naming& naming,
+                           const TextStyle& style) {
     if (!ranking.declared || *ranking.declared == 0) {
         return {};
     }
@@ -154,19 +203,21 @@ std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet
     const RankedStyle& declared = ranking.styles[*ranking.declared];
     constexpr std::size_t name_columns = 24;
     constexpr std::size_t columns = 12;
+    const std::size_t code_columns = naming.with_guide ? 17 : columns;
     const auto line = [&](std::string_view name, const std::string& now, const std::string& there,
                           const std::string& of) {
-        return at_left(name, name_columns) + at_right(now, columns) + at_right(there, columns) +
+        return at_left(name, name_columns) + at_right(now, code_columns) + at_right(there, code_columns) +
                at_right(of, columns) + '\n';
     };
     const auto code = [&](const RankedStyle& ranked) {
-        return cut_end(shown(ranked.name.code, style), columns - 1, style);
+        return cut_end(shown(code_of(ranked.name, naming), style), code_columns - 1, style);
     };
-    std::string text = '\n' + paragraph(shown(fmt::format("Declared {} comes in place {}; {} leads. {}",
-                                                          declared.name.code, *ranking.declared + 1,
-                                                          name_of(first), verdict_on(declared, first)),
-                                              style),
-                                        0, 0, style);
+    std::string text =
+        '\n' + paragraph(shown(fmt::format("Declared {} comes in place {}; {} leads. {}",
+                                           code_of(declared.name, naming), *ranking.declared + 1,
+                                           name_of(first, naming), verdict_on(declared, first)),
+                               style),
+                         0, 0, style);
     text += bold(line("Points at risk", code(declared), code(first), "of"), style);
     double all = 0.0;
     for (const Section section : sheet_sections) {
@@ -179,7 +230,7 @@ std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet
                        points_text(first.sheet->total.median), fmt::format("{:.0f}", all));
 }
 
-std::string declarations_text(const RankedStyle& first, const TextStyle& style) {
+std::string declarations_text(const RankedStyle& first, const Naming& naming, const TextStyle& style) {
     std::vector<std::string> said;
     for (const Declaration& declaration : first.declarations) {
         said.push_back(declaration.said);
@@ -190,26 +241,67 @@ std::string declarations_text(const RankedStyle& first, const TextStyle& style) 
     if (said.empty()) {
         return {};
     }
-    return '\n' + paragraph(shown("To enter it as " + first.name.code + ", the form must say " +
+    return '\n' + paragraph(shown("To enter it as " + code_of(first.name, naming) + ", the form must say " +
                                       listed(said, "and") + ".",
                                   style),
                             0, 0, style);
 }
 
+/// The tables of the styles that are listed, by their whole names, and what else the competition lays down.
+std::string competition_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
+    if (!*naming.competition) {
+        return {};
+    }
+    const Competition& competition = **naming.competition;
+    std::vector<std::string> tables;
+    for (std::size_t index = 0; index < std::min(most_rows, ranking.styles.size()); ++index) {
+        const CompetitionTable* table = table_for(ranking.styles[index], naming);
+        const std::string name =
+            table == nullptr || table->name.empty() ? std::string() : table->code + " " + table->name;
+        if (!name.empty() && std::find(tables.begin(), tables.end(), name) == tables.end()) {
+            tables.push_back(name);
+        }
+    }
+    std::string text = "Styles that " + competition.name + " accepts";
+    text += tables.empty() ? "." : "; its tables here: " + joined(tables, ", ") + ".";
+    if (competition.entries_per_brewer) {
+        text += fmt::format(" At most {} {} from one brewer.", *competition.entries_per_brewer,
+                            *competition.entries_per_brewer == 1 ? "entry" : "entries");
+    }
+    return '\n' + paragraph(shown(text, style), 0, 0, style);
+}
+
+/// What is wrong with declaring a style that the competition does not judge.
+std::string not_accepted_text(const Ranking& ranking, const std::optional<StyleName>& declared,
+                              const Naming& naming, const TextStyle& style) {
+    const bool is_told =
+        *naming.competition && declared && !ranking.declared && !accepts(**naming.competition, *declared);
+    return is_told ? '\n' + paragraph(shown(fmt::format("Declared {} is not accepted by {}.",
+                                                        code_of(*declared, {true, naming.competition}),
+                                                        (*naming.competition)->name),
+                                            style),
+                                      0, 0, style)
+                   : std::string();
+}
+
 }  // namespace
 
 std::string rank_text(const Ranking& ranking, const Recipe& recipe, const ScoreSheet& score_sheet,
-                      const TextStyle& style) {
+                      const std::optional<Competition>& competition, const TextStyle& style) {
     std::string text = heading(recipe.name, "where to enter", recipe.file, style);
     if (ranking.styles.empty()) {
         return text + paragraph("None of these styles says enough to hold a beer against it.", 0, 0, style);
     }
-    text += table_text(ranking, style) + fewest_points_text(ranking, style) + '\n';
+    const Naming naming = naming_of(ranking, competition);
+    text += table_text(ranking, naming, style) + competition_text(ranking, naming, style) +
+            fewest_points_text(ranking, naming, style) + '\n';
     for (std::size_t index = 0; index < std::min(explained, ranking.styles.size()); ++index) {
-        text += against_text(ranking.styles[index], style);
+        text += against_text(ranking.styles[index], naming, style);
     }
-    return text + separations_text(ranking, style) + near_misses_text(ranking, style) +
-           elsewhere_text(ranking, score_sheet, style) + declarations_text(ranking.styles.front(), style);
+    return text + separations_text(ranking, naming, style) + near_misses_text(ranking, style) +
+           elsewhere_text(ranking, score_sheet, naming, style) +
+           declarations_text(ranking.styles.front(), naming, style) +
+           not_accepted_text(ranking, recipe.style, naming, style);
 }
 
 }  // namespace entrywise

@@ -10,6 +10,7 @@
 #include "quantity/printed_precision.hpp"
 #include "report/fault_text.hpp"
 #include "report/sheet_text.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -48,13 +49,13 @@ std::string cell(std::string_view text, std::size_t columns, const TextStyle& st
 
 /// The category as it was entered where it has no name.
 std::string category_of(const Screened& screened) {
-    return screened.style ? entered_code(*screened.style) + ' ' + screened.style_title
+    return screened.style ? entered_code(screened.style->code) + ' ' + screened.style_title
                           : screened.entry.category;
 }
 
 std::string status_text(const Screened& screened) {
     const std::string word(word_of(screened.status));
-    return screened.status == Status::move ? word + " to " + entered_code(screened.best->name) : word;
+    return screened.status == Status::move ? word + " to " + entered_code(screened.best->name.code) : word;
 }
 
 std::string row(const Screened& screened, const Columns& columns, const TextStyle& style) {

@@ -7,6 +7,7 @@
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "judging/palate_step.hpp"
+#include "style/variant.hpp"
 
 namespace entrywise {
 
@@ -67,7 +68,7 @@ std::vector<Flight> flights_of(const std::vector<Screened>& entries) {
         if (!screened.style || !screened.figures) {
             continue;
         }
-        const StyleName category{screened.style->guide, entered_code(*screened.style)};
+        const StyleName category{screened.style->guide, entered_code(screened.style->code)};
         Flight& flight = flights[category];
         flight.category = category;
         flight.title = flight.title.empty() ? title_of(screened, category) : flight.title;

@@ -27,13 +27,6 @@ std::optional<Status> status_named(std::string_view word) {
     return found == all_statuses.end() ? std::nullopt : std::optional(*found);
 }
 
-std::string entered_code(const StyleName& style) {
-    const auto is_digit = [](char letter) { return letter >= '0' && letter <= '9'; };
-    const std::size_t hyphen = style.code.find('-');
-    const bool is_variant = hyphen != std::string::npos && hyphen > 0 && !is_digit(style.code[hyphen - 1]);
-    return is_variant ? style.code.substr(0, hyphen) : style.code;
-}
-
 void mark_duplicates(std::vector<Screened>& entries) {
     std::unordered_map<std::uint64_t, std::string> first_with;
     for (Screened& screened : entries) {

@@ -66,10 +66,6 @@ struct Screened {
     std::vector<Fault> faults;
 };
 
-/// The code that is entered: `25B` of the variant `25B-table-pale`, but all of `03-08`, where numbers alone
-/// make the code.
-std::string entered_code(const StyleName& style);
-
 /// Tells of each entry whose recipe an earlier one has which that is.
 void mark_duplicates(std::vector<Screened>& entries);
 

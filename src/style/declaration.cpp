@@ -2,10 +2,12 @@
 
 #include <algorithm>
 
+#include "style/variant.hpp"
+
 namespace entrywise {
 
 std::vector<std::string> choices_in(const Declaration& declaration, const std::string& code) {
-    const auto found = declaration.choices.find(code.substr(0, code.find('-')));
+    const auto found = declaration.choices.find(entered_code(code));
     return found == declaration.choices.end() ? std::vector<std::string>() : found->second;
 }
 

@@ -147,3 +147,64 @@ TEST_CASE("the same recipe is ranked the same, however its styles were given") {
         CHECK(within(first.styles[place].at_risk.median, second.styles[place].at_risk.median, 1e-12));
     }
 }
+
+TEST_CASE("the styles of a guide whose codes hold dashes are told apart") {
+    std::vector<Style> styles;
+    for (const StyleName& name : usual_library().style_names("ba-2025")) {
+        styles.push_back(*usual_library().style(name));
+    }
+    // Brewers Association, Beer Style Guidelines, 2025: its category of North American ales holds 25 styles.
+    const Ranking ranking = rank(demo("slack-tide"), styles, usual_handbook());
+    const auto of_category_three =
+        std::count_if(ranking.styles.begin(), ranking.styles.end(),
+                      [](const RankedStyle& style) { return style.name.code.starts_with("03-"); });
+    CHECK(of_category_three > 20);
+    CHECK(ranking.styles.front().name.code == "03-08");
+    // 10-07, a fruit beer that prints numbers, is no place for a beer without fruit.
+    CHECK(place_of(ranking, "10-07") == ranking.styles.size());
+}
+
+TEST_CASE("a style that names nothing customary is neither favored nor ruled out by that") {
+    const Recipe recipe = demo("slack-tide");
+    const auto distance_with = [&](const auto& change) {
+        Style style = guide_style("21A");
+        change(style.custom);
+        return rank(recipe, {style}, usual_handbook()).styles.front().distance;
+    };
+    const double fitting = distance_with([](Custom&) {});
+    const double unsaid = distance_with([](Custom& custom) {
+        custom.yeast_typical = custom.yeast_possible = {};
+        custom.hops_typical = custom.hops_possible = {};
+        custom.grist_base = custom.grist_typical = custom.grist_possible = custom.grist_unusual = {};
+    });
+    const double foreign = distance_with([](Custom& custom) {
+        custom.yeast_typical = {"weissbier"};
+        custom.yeast_possible = {};
+        custom.hops_typical = {"czech"};
+        custom.hops_possible = {};
+        custom.grist_base = {"pilsner malt"};
+    });
+    CHECK(fitting < unsaid);
+    CHECK(unsaid < foreign);
+}
+
+TEST_CASE("a specialty style stands on a style of its own guide") {
+    std::vector<Style> styles = all_of_the_guide();
+    for (const StyleName& name : usual_library().style_names("ba-2025")) {
+        styles.push_back(*usual_library().style(name));
+    }
+    Recipe recipe = demo("slack-tide");
+    ExtraAddition fruit;
+    fruit.name = "blackcurrant";
+    fruit.kind = ExtraKind::fruit;
+    fruit.mass = 1.0 * kilogram;
+    recipe.extras.push_back(fruit);
+    std::size_t on_a_base = 0;
+    for (const RankedStyle& style : rank(recipe, styles, usual_handbook()).styles) {
+        if (style.base) {
+            CHECK(style.base->guide == style.name.guide);
+            ++on_a_base;
+        }
+    }
+    CHECK(on_a_base > 0);
+}

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "base/text.hpp"
@@ -112,6 +113,154 @@ TEST_CASE("a value of the wrong type in any field that is read is a located faul
             CHECK((recipe || is_told(recipe)));
         }
     }
+}
+
+namespace {
+
+/// Where the content of each element of a record set begins and ends; no element of the sample holds one of
+/// its own name.
+std::vector<std::pair<std::size_t, std::size_t>> contents_of(const std::string& xml) {
+    std::vector<std::pair<std::size_t, std::size_t>> contents;
+    for (std::size_t at = xml.find('<'); at != std::string::npos; at = xml.find('<', at + 1)) {
+        const std::size_t end = xml.find('>', at);
+        const std::string name = xml.substr(at + 1, end - at - 1);
+        if (name.front() == '/' || name.front() == '?') {
+            continue;
+        }
+        const std::size_t close = xml.find("</" + name + ">", end);
+        REQUIRE(close != std::string::npos);
+        contents.emplace_back(end + 1, close);
+    }
+    return contents;
+}
+
+/// What stands in records where a number or a word should: mistyped, left out, or put there to do harm.
+std::vector<std::string> spoilt_texts() {
+    return {"",
+            " ",
+            "NaN",
+            "nan",
+            "inf",
+            "-inf",
+            "-1",
+            "-1e-9",
+            "0",
+            "1e400",
+            "1e-400",
+            "1e300",
+            "1e-300",
+            "1" + std::string(400, '0'),
+            "0x10",
+            "1,5",
+            "5 kg",
+            "true",
+            "-",
+            "%s%n",
+            "&lt;x&gt;",
+            "&#0;",
+            "&#x1F;",
+            "&amp;",
+            "&x;",
+            "<![CDATA[7]]>",
+            "<!-- 7 -->",
+            "<?x 7?>",
+            "\xC3\xA9\xE2\x80\xAE",
+            "\xFF",
+            std::string(100000, 'x')};
+}
+
+const std::string spoilt_table =
+    "ingredient,amount,use,time,alpha,color,extract,attenuation,temperature,form,kind\n"
+    "name,Table Sample\n"
+    "style,21A\n"
+    "volume,20 L\n"
+    "efficiency,72 %\n"
+    "boil,60 min\n"
+    "mash,66 C,,60 min\n"
+    "fermentation,19 C,,10 d\n"
+    "carbonation,2.5 vol\n"
+    "Maris Otter,5 kg,mash,,,6 EBC,80 %\n"
+    "\"Goldings, East Kent\",30 g,boil,60 min,5 %,,,,,pellet\n"
+    "Cascade,60 g,dry hop,4 d\n"
+    "coriander seed,10 g,boil,5 min,,,,,,,spice\n"
+    "english ale,,yeast,,,,,75 %\n";
+
+/// A recipe, or faults that name the file.
+bool is_recipe_or_told(const Outcome<ExchangedRecipe>& recipe) {
+    return recipe || (!recipe.faults.empty() && recipe.faults.front().place.file == "file");
+}
+
+}  // namespace
+
+TEST_CASE("a record set with any content spoilt is a recipe or a located fault") {
+    const std::string whole = sample("sample.xml");
+    const auto contents = contents_of(whole);
+    CHECK(contents.size() > 70);
+    for (const auto& [begin, end] : contents) {
+        CAPTURE(whole.substr(begin, 40));
+        for (const std::string& text : spoilt_texts()) {
+            CAPTURE(text.substr(0, 40));
+            const auto recipe =
+                exchanged(Exchange::beerxml, std::string(whole).replace(begin, end - begin, text));
+            // Bytes in no known encoding stand nowhere in particular.
+            REQUIRE((recipe || is_told(recipe) || text == "\xFF"));
+            REQUIRE(is_recipe_or_told(recipe));
+        }
+        for (const std::string elements : {"<A/>", "<A>7</A>", "<A>7</A><A>7</A>",
+                                           "<RECIPE><NAME>x</NAME></RECIPE>", "7<A>7</A>7", "<A b=\"7\"/>"}) {
+            CAPTURE(elements);
+            const auto recipe =
+                exchanged(Exchange::beerxml, std::string(whole).replace(begin, end - begin, elements));
+            REQUIRE((recipe || is_told(recipe)));
+        }
+    }
+}
+
+TEST_CASE("a record that stands twice is a recipe or a located fault") {
+    const std::string whole = sample("sample.xml");
+    for (const auto& [begin, end] : contents_of(whole)) {
+        const std::size_t open = whole.rfind('<', begin - 1);
+        const std::size_t close = whole.find('>', end) + 1;
+        const std::string element = whole.substr(open, close - open);
+        const auto recipe = exchanged(Exchange::beerxml, std::string(whole).insert(close, element));
+        CAPTURE(element.substr(0, 60));
+        REQUIRE((recipe || !recipe.faults.empty()));
+    }
+}
+
+TEST_CASE("a table cut off at every byte is a recipe or told faults") {
+    sound(Exchange::table, spoilt_table);
+    std::size_t recipes = 0;
+    for (std::size_t size = 0; size < spoilt_table.size(); ++size) {
+        CAPTURE(size);
+        const auto recipe = exchanged(Exchange::table, spoilt_table.substr(0, size));
+        REQUIRE(is_recipe_or_told(recipe));
+        recipes += recipe ? std::size_t{1} : 0;
+    }
+    CHECK(recipes < spoilt_table.size() / 2);
+}
+
+TEST_CASE("a table with any field spoilt is a recipe or told faults") {
+    std::size_t tried = 0;
+    for (std::size_t begin = 0; begin < spoilt_table.size(); ++begin) {
+        const bool is_a_field =
+            begin == 0 || spoilt_table[begin - 1] == ',' || spoilt_table[begin - 1] == '\n';
+        if (!is_a_field) {
+            continue;
+        }
+        const std::size_t end = spoilt_table.find_first_of(",\n", begin);
+        std::vector<std::string> texts = spoilt_texts();
+        texts.insert(texts.end(), {"\"", "\"\"", "\"x", "x\"", ",,,,,,,,,,,,", "\n", "\r", "\t", ";",
+                                   std::string(1, '\0')});
+        for (const std::string& text : texts) {
+            CAPTURE(text.substr(0, 40));
+            const auto recipe =
+                exchanged(Exchange::table, std::string(spoilt_table).replace(begin, end - begin, text));
+            REQUIRE(is_recipe_or_told(recipe));
+            ++tried;
+        }
+    }
+    CHECK(tried > 2000);
 }
 
 TEST_CASE("amounts that cannot be are refused where they stand") {

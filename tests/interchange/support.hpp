@@ -3,12 +3,14 @@
 #include <doctest/doctest.h>
 
 #include <string>
+#include <vector>
 
 #include "base/fault.hpp"
 #include "base/file.hpp"
 #include "interchange/exchange.hpp"
 #include "reading/embedded.hpp"
 #include "reading/known_ingredients.hpp"
+#include "reading/library.hpp"
 
 namespace entrywise::testing {
 
@@ -27,6 +29,21 @@ inline std::string sample(const std::string& name) {
 inline Outcome<ExchangedRecipe> exchanged(Exchange exchange, const std::string& text,
                                           const std::string& pick = {}) {
     return read_exchange(exchange, text, "file", pick, known_ingredients());
+}
+
+/// Every style that is built in, those of bjcp-2021 first.
+inline std::vector<StyleTitle> known_titles() {
+    static const std::vector<StyleTitle> titles = [] {
+        const Library library(embedded_documents());
+        std::vector<StyleTitle> read;
+        for (const char* guide : {"bjcp-2021", "ba-2025"}) {
+            for (const StyleName& name : library.style_names(guide)) {
+                read.push_back({name, library.style(name)->name});
+            }
+        }
+        return read;
+    }();
+    return titles;
 }
 
 /// The recipe in a text that has to be sound.

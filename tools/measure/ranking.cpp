@@ -17,6 +17,7 @@
 #include "reading/perception_reader.hpp"
 #include "reading/phrase_reader.hpp"
 #include "reading/score_sheet_reader.hpp"
+#include "style/variant.hpp"
 #include "tools/measure/real_recipes.hpp"
 
 namespace entrywise {
@@ -30,14 +31,10 @@ struct Example {
     std::vector<bool> accepted;
 };
 
-std::string parent_of(const std::string& code) {
-    return code.substr(0, code.find('-'));
-}
-
 /// A variant is the style that it is a variant of, as long as no other variant was the accepted one.
 bool is_accepted(const std::string& code, const std::vector<std::string>& accepted) {
     return std::any_of(accepted.begin(), accepted.end(),
-                       [&](const std::string& each) { return each == code || each == parent_of(code); });
+                       [&](const std::string& each) { return each == code || each == entered_code(code); });
 }
 
 std::size_t place_of_accepted(const Example& example, const FitWeights& weights) {
@@ -178,6 +175,61 @@ void print_places(const std::vector<Example>& examples) {
     }
 }
 
+/// What the first style of a guide is placed by, in points.
+struct Parts {
+    std::array<double, 8> of{};
+
+    void add(const RankedStyle& style, double sign) {
+        const FitWeights weights = usual_fit_weights();
+        const StyleFit& fit = style.fit;
+        const std::array<double, 8> parts{fit.points,
+                                          weights.numbers * fit.numbers,
+                                          weights.breadth * fit.breadth,
+                                          weights.yeast * fit.yeast,
+                                          weights.hops * fit.hops,
+                                          weights.grist * fit.grist,
+                                          weights.rarity * fit.rarity,
+                                          fit.guide};
+        for (std::size_t index = 0; index < parts.size(); ++index) {
+            of[index] += sign * parts[index];
+        }
+    }
+};
+
+/// How the first style of a second guide compares with the first of the guide that the recipes were entered
+/// by: beers brewed for the one should not be nearer to the other.
+void print_guides(const std::vector<Recipe>& recipes, const std::vector<Style>& first,
+                  const std::vector<Style>& second, const Handbook& handbook) {
+    Parts difference;
+    std::size_t second_leads = 0;
+    for (const Recipe& recipe : recipes) {
+        const RankedStyle one = rank(recipe, first, handbook).styles.front();
+        const RankedStyle other = rank(recipe, second, handbook).styles.front();
+        difference.add(other, 1.0);
+        difference.add(one, -1.0);
+        second_leads += other.distance < one.distance ? 1 : 0;
+    }
+    const auto count = static_cast<double>(recipes.size());
+    fmt::print("{} against {}: leads for {} of {}; mean difference of the first, in points:\n",
+               second.front().guide, first.front().guide, second_leads, recipes.size());
+    constexpr std::array<const char*, 8> names{"at risk", "numbers", "breadth", "yeast",
+                                               "hops",    "grist",   "rarity",  "guide"};
+    double all = 0.0;
+    for (std::size_t index = 0; index < names.size(); ++index) {
+        all += difference.of[index] / count;
+        fmt::print("  {:<8} {:>6.2f}\n", names[index], difference.of[index] / count);
+    }
+    fmt::print("  {:<8} {:>6.2f}\n", "all", all);
+}
+
+std::vector<Style> styles_of(const Library& library, const std::string& guide) {
+    std::vector<Style> styles;
+    for (const StyleName& name : library.style_names(guide)) {
+        styles.push_back(*library.style(name));
+    }
+    return styles;
+}
+
 }  // namespace
 
 }  // namespace entrywise
@@ -194,14 +246,13 @@ int main(int count, char** arguments) {
         *read_score_sheet(*library.document("styles/sheet.yaml"), "styles/sheet.yaml"),
         *read_perception(*library.document("styles/perception.yaml"), "styles/perception.yaml"),
         *read_phrases(*library.document("styles/phrases.yaml"), "styles/phrases.yaml")};
-    std::vector<Style> styles;
-    for (const StyleName& name : library.style_names("bjcp-2021")) {
-        styles.push_back(*library.style(name));
-    }
+    const std::vector<Style> styles = styles_of(library, "bjcp-2021");
     std::vector<Example> examples;
+    std::vector<Recipe> recipes;
     for (const RealRecipe& entry : real_recipes_in(folder)) {
         if (const auto recipe = recipe_of(entry, folder, library)) {
-            Example example{entry, rank(with_stated_gravities(*recipe, entry), styles, handbook).styles, {}};
+            recipes.push_back(with_stated_gravities(*recipe, entry));
+            Example example{entry, rank(recipes.back(), styles, handbook).styles, {}};
             for (const RankedStyle& style : example.styles) {
                 example.accepted.push_back(is_accepted(style.name.code, entry.styles));
             }
@@ -210,5 +261,6 @@ int main(int count, char** arguments) {
     }
     print_places(examples);
     print_fit(examples);
+    print_guides(recipes, styles, styles_of(library, "ba-2025"), handbook);
     return 0;
 }

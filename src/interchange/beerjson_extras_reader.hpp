@@ -1,0 +1,15 @@
+#pragma once
+
+#include <vector>
+
+#include "interchange/beerjson_timing_reader.hpp"
+#include "interchange/draft.hpp"
+#include "interchange/exchange_log.hpp"
+
+namespace entrywise {
+
+/// Reads an addition of spice, fruit, wood, finings or the like into the draft.
+void read_beerjson_extra(const Node& node, const std::vector<BoilStep>& steps, Draft& draft,
+                         ExchangeLog& log);
+
+}  // namespace entrywise
