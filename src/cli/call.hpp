@@ -22,7 +22,7 @@ enum class Command {
     styles_compare,
     styles_validate
 };
-enum class Format { text, json };
+enum class Format { text, json, html };
 enum class ColorChoice { automatic, always, never };
 
 /// What the user asks for, with every option checked.
