@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <string>
 #include <utility>
 
 namespace entrywise {
@@ -26,6 +28,19 @@ double bitterness_steps(Bitterness bitterness) {
     return std::log(std::max(bitterness, hardly_any) / ibu) / std::log(1.25);
 }
 
+/// A fifth more color is one step.
+double color_steps(Color color) {
+    constexpr Color palest = 1.0 * srm;
+    return std::log(std::max(color, palest) / srm) / std::log(1.2);
+}
+
+Distance color_distance(const std::optional<Range<Color>>& range, Color color) {
+    constexpr Color darkest = 60.0 * srm;
+    return range ? distance_from(color_steps(color), color_steps(range->low.value_or(0.0 * srm)),
+                                 color_steps(range->high.value_or(darkest)))
+                 : Distance{};
+}
+
 template <class Quantity>
 bool is_closed(const std::optional<Range<Quantity>>& range) {
     return range && range->low && range->high;
@@ -38,8 +53,17 @@ Distance distance_from(const Style& style, const Beer& beer) {
     const Distance bitterness = distance_from(bitterness_steps(beer.bitterness.total.median()),
                                               bitterness_steps(*style.ranges.bitterness->low),
                                               bitterness_steps(*style.ranges.bitterness->high));
-    return {std::hypot(strength.outside, bitterness.outside),
-            std::hypot(strength.from_middle, bitterness.from_middle)};
+    const Distance color = color_distance(style.ranges.color, beer.color.total.median());
+    return {std::hypot(strength.outside, bitterness.outside, color.outside),
+            std::hypot(strength.from_middle, bitterness.from_middle, color.from_middle)};
+}
+
+/// `21B-belgian` is a variant of `21B`, where that is a style itself.
+bool is_a_variant(const Style& style, const std::vector<Style>& styles) {
+    const auto dash = style.code.find('-');
+    return dash != std::string::npos && std::any_of(styles.begin(), styles.end(), [&](const Style& other) {
+               return other.code == style.code.substr(0, dash);
+           });
 }
 
 }  // namespace
@@ -48,8 +72,8 @@ std::vector<Style> nearby_styles(const Beer& beer, const std::vector<Style>& sty
                                  std::size_t at_most) {
     std::vector<std::pair<Distance, const Style*>> places;
     for (const Style& style : styles) {
-        if (style.code != entered.code && is_closed(style.ranges.alcohol) &&
-            is_closed(style.ranges.bitterness)) {
+        const bool is_placed = is_closed(style.ranges.alcohol) && is_closed(style.ranges.bitterness);
+        if (style.code != entered.code && is_placed && !is_a_variant(style, styles)) {
             places.emplace_back(distance_from(style, beer), &style);
         }
     }

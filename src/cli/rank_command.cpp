@@ -8,8 +8,10 @@
 #include "cli/knowledge.hpp"
 #include "cli/recipe_input.hpp"
 #include "cli/streams.hpp"
+#include "judging/tasting.hpp"
 #include "reading/style_name.hpp"
 #include "report/rank_json.hpp"
+#include "report/rank_page.hpp"
 #include "report/rank_text.hpp"
 
 namespace entrywise {
@@ -51,6 +53,9 @@ Report report_of(const Recipe& recipe, const std::vector<Style>& styles, const C
     Report report;
     if (call.format == Format::json) {
         report.document = rank_json(ranking, recipe, handbook.score_sheet);
+    } else if (call.format == Format::html) {
+        const Beer beer = taste(recipe, handbook.perception).beer;
+        report.article = rank_article(ranking, recipe, beer, styles, handbook.score_sheet);
     } else {
         report.text = rank_text(ranking, recipe, handbook.score_sheet, text_style_for(call));
     }

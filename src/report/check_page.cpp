@@ -87,10 +87,10 @@ Json place_values(const std::vector<PlacedStyle>& places, const std::vector<Styl
         const auto style = std::find_if(styles.begin(), styles.end(),
                                         [&](const Style& each) { return each.code == place.code; });
         values.push_back({{"code", place.code},
-                          {"name", place.entered           ? entered.name
+                          {"name", place.marked            ? entered.name
                                    : style == styles.end() ? std::string()
                                                            : style->name},
-                          {"entered", place.entered}});
+                          {"entered", place.marked}});
     }
     return values;
 }

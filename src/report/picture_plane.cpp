@@ -95,7 +95,7 @@ class Plane {
 
     void draw(Drawing& drawing, const PlacedStyle& style) const {
         const Point corner = corner_of(style);
-        drawing.rectangle(style.entered ? "place entered" : "place", corner,
+        drawing.rectangle(style.marked ? "place marked" : "place", corner,
                           strength_.at(ends_of(style.alcohol, strength_of).high) - corner.x,
                           bitterness_.at(ends_of(style.bitterness, bitterness_of).low) - corner.y);
     }
@@ -158,18 +158,18 @@ PictureWords words_of(const std::vector<PlacedStyle>& styles, const Beer& beer) 
 
 }  // namespace
 
-std::vector<PlacedStyle> placed(const std::vector<Style>& styles, const Style* entered) {
+std::vector<PlacedStyle> placed(const std::vector<Style>& styles, const Style* marked) {
     std::vector<PlacedStyle> places;
-    const auto add = [&](const Style& style, bool is_entered) {
+    const auto add = [&](const Style& style, bool is_marked) {
         if (style.ranges.alcohol && style.ranges.bitterness) {
-            places.push_back({style.code, *style.ranges.alcohol, *style.ranges.bitterness, is_entered});
+            places.push_back({style.code, *style.ranges.alcohol, *style.ranges.bitterness, is_marked});
         }
     };
-    if (entered != nullptr) {
-        add(*entered, true);
+    if (marked != nullptr) {
+        add(*marked, true);
     }
     for (const Style& style : styles) {
-        if (entered == nullptr || style.code != entered->code) {
+        if (marked == nullptr || style.code != marked->code) {
             add(style, false);
         }
     }
@@ -186,7 +186,7 @@ std::string plane_picture(const std::vector<PlacedStyle>& styles, const Beer& be
     plane.draw_cloud(drawing, beer);
     std::vector<Point> taken{{left + 4.0, top + 9.0}, {left + 34.0, top + 9.0}, {left + 64.0, top + 9.0}};
     for (const PlacedStyle& style : styles) {
-        drawing.label(style.entered ? "code entered" : "code", place_for_label(plane.corner_of(style), taken),
+        drawing.label(style.marked ? "code marked" : "code", place_for_label(plane.corner_of(style), taken),
                       style.code);
     }
     return drawing.svg();
