@@ -36,7 +36,7 @@ Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Knowledg
     if (call.format == Format::json) {
         report.document = check_json(checked, knowledge.handbook.score_sheet);
     } else if (call.format == Format::html) {
-        constexpr std::size_t neighbors_drawn = 6;
+        constexpr std::size_t neighbors_drawn = 5;
         const Outcome<std::vector<Style>> styles = styles_of(knowledge.library, checked.style.guide);
         const std::vector<Style> nearby =
             styles ? nearby_styles(checked.beer, *styles, checked.style, neighbors_drawn)

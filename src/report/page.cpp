@@ -35,8 +35,6 @@ std::string body_among_others(const Article& article, std::size_t index) {
         body = with_each(body, fmt::format("</h{}>", from), fmt::format("</h{}>", to));
     }
     body = with_each(body, " id=\"", " id=\"" + prefix_of(index));
-    body = with_each(body, " headers=\"", " headers=\"" + prefix_of(index));
-    body = with_each(body, " aria-labelledby=\"", " aria-labelledby=\"" + prefix_of(index));
     return with_each(body, " href=\"#", " href=\"#" + prefix_of(index));
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "base/text.hpp"
+#include "judging/guide_habit.hpp"
 #include "report/capitalized.hpp"
 #include "report/picture_level.hpp"
 #include "report/sections.hpp"
@@ -26,9 +27,18 @@ bool is_intensity(Attribute attribute) {
     return scale_of(attribute) == SensoryScale::intensity;
 }
 
+/// What is sensed as the guide words it, which is what it is held against.
+Interval80<double> level_of(const Check& check, Attribute attribute) {
+    const double habit = guide_habits(check.style, check.profile.perception)[attribute];
+    const double top = top_of(scale_of(attribute));
+    const Interval80<double> level = check.profile.level[attribute].interval();
+    const auto worded = [&](double sensed) { return std::clamp(sensed - habit, 0.0, top); };
+    return {worded(level.median), worded(level.low), worded(level.high)};
+}
+
 bool is_absent(const Check& check, Attribute attribute) {
     return is_intensity(attribute) && !is_untold(check, attribute) &&
-           check.profile.level[attribute].interval().high < hardly_there;
+           level_of(check, attribute).high < hardly_there;
 }
 
 /// The style wants none, or next to none, of it.
@@ -62,7 +72,7 @@ bool has_a_row(const Check& check, Attribute attribute) {
 }
 
 Json row_of(const Check& check, Attribute attribute) {
-    const Interval80<double> level = check.profile.level[attribute].interval();
+    const Interval80<double> level = level_of(check, attribute);
     const std::string side(side_of(check, attribute));
     const auto& accepted = check.style.expected[attribute];
     return {{"name", spoken(word_of(attribute))},

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/number.hpp"
+#include "base/text.hpp"
 #include "brewing/color.hpp"
 #include "report/beer_numbers.hpp"
 #include "report/capitalized.hpp"
@@ -42,6 +43,14 @@ Json number_value(const BeerNumber& number, const std::vector<double>& draws,
     return values;
 }
 
+/// A long name is set smaller, so that it leaves room on the sheet.
+std::string size_of_name(const std::string& name) {
+    constexpr std::size_t long_name = 40;
+    constexpr std::size_t very_long_name = 120;
+    const std::size_t length = character_count(name);
+    return length > very_long_name ? "very-long" : length > long_name ? "long" : "";
+}
+
 }  // namespace
 
 std::string span_words(const std::string& low, const std::string& high) {
@@ -54,6 +63,7 @@ Json head_values(const Recipe& recipe, const std::optional<Style>& style, const 
     values["kind"] = kind;
     values["entered_as"] = entered_as;
     values["recipe"] = recipe.name;
+    values["size"] = size_of_name(recipe.name);
     values["file"] = recipe.file;
     values["style"] = style ? style_title(*style) : std::string();
     values["guide"] = style ? style->guide : std::string();

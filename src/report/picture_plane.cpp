@@ -17,7 +17,7 @@ namespace {
 constexpr double width = 340.0;
 constexpr double height = 300.0;
 constexpr double left = 34.0;
-constexpr double right = 334.0;
+constexpr double right = 324.0;
 constexpr double top = 8.0;
 constexpr double bottom = 262.0;
 
