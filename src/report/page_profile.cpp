@@ -27,18 +27,24 @@ bool is_intensity(Attribute attribute) {
     return scale_of(attribute) == SensoryScale::intensity;
 }
 
+/// A check, with how the guide words its style.
+struct Sensed {
+    const Check& check;
+    ByAttribute<double> habits;
+};
+
 /// What is sensed as the guide words it, which is what it is held against.
-Interval80<double> level_of(const Check& check, Attribute attribute) {
-    const double habit = guide_habits(check.style, check.profile.perception)[attribute];
+Interval80<double> level_of(const Sensed& sensed, Attribute attribute) {
+    const double habit = sensed.habits[attribute];
     const double top = top_of(scale_of(attribute));
-    const Interval80<double> level = check.profile.level[attribute].interval();
-    const auto worded = [&](double sensed) { return std::clamp(sensed - habit, 0.0, top); };
+    const Interval80<double> level = sensed.check.profile.level[attribute].interval();
+    const auto worded = [&](double level_sensed) { return std::clamp(level_sensed - habit, 0.0, top); };
     return {worded(level.median), worded(level.low), worded(level.high)};
 }
 
-bool is_absent(const Check& check, Attribute attribute) {
-    return is_intensity(attribute) && !is_untold(check, attribute) &&
-           level_of(check, attribute).high < hardly_there;
+bool is_absent(const Sensed& sensed, Attribute attribute) {
+    return is_intensity(attribute) && !is_untold(sensed.check, attribute) &&
+           level_of(sensed, attribute).high < hardly_there;
 }
 
 /// The style wants none, or next to none, of it.
@@ -60,7 +66,8 @@ std::string_view side_of(const Check& check, Attribute attribute) {
     return found->finding.direction == Direction::above ? "above" : "below";
 }
 
-bool has_a_row(const Check& check, Attribute attribute) {
+bool has_a_row(const Sensed& sensed, Attribute attribute) {
+    const Check& check = sensed.check;
     if (!side_of(check, attribute).empty()) {
         return true;
     }
@@ -68,11 +75,12 @@ bool has_a_row(const Check& check, Attribute attribute) {
         return false;
     }
     const bool silent = !check.style.expected[attribute];
-    return !(is_absent(check, attribute) && (silent || is_unwanted(check, attribute)));
+    return !(is_absent(sensed, attribute) && (silent || is_unwanted(check, attribute)));
 }
 
-Json row_of(const Check& check, Attribute attribute) {
-    const Interval80<double> level = level_of(check, attribute);
+Json row_of(const Sensed& sensed, Attribute attribute) {
+    const Check& check = sensed.check;
+    const Interval80<double> level = level_of(sensed, attribute);
     const std::string side(side_of(check, attribute));
     const auto& accepted = check.style.expected[attribute];
     return {{"name", spoken(word_of(attribute))},
@@ -86,12 +94,13 @@ Json row_of(const Check& check, Attribute attribute) {
 }  // namespace
 
 Json profile_values(const Check& check) {
+    const Sensed sensed{check, guide_habits(check.style, check.profile.perception)};
     Json sections = Json::array();
     for (const Section section : {Section::aroma, Section::flavor, Section::appearance, Section::mouthfeel}) {
         Json rows = Json::array();
         for (const Attribute attribute : all_attributes()) {
-            if (section_of(attribute) == section && has_a_row(check, attribute)) {
-                rows.push_back(row_of(check, attribute));
+            if (section_of(attribute) == section && has_a_row(sensed, attribute)) {
+                rows.push_back(row_of(sensed, attribute));
             }
         }
         if (!rows.empty()) {
@@ -104,11 +113,12 @@ Json profile_values(const Check& check) {
 }
 
 std::string rightly_absent(const Check& check) {
+    const Sensed sensed{check, guide_habits(check.style, check.profile.perception)};
     std::vector<std::string> absent;
     for (const Attribute attribute : all_attributes()) {
         const std::string name = spoken(word_of(attribute));
         const bool told = std::find(absent.begin(), absent.end(), name) != absent.end();
-        if (!told && is_absent(check, attribute) && is_unwanted(check, attribute) &&
+        if (!told && is_absent(sensed, attribute) && is_unwanted(check, attribute) &&
             side_of(check, attribute).empty()) {
             absent.push_back(name);
         }
