@@ -94,6 +94,10 @@ void add_format(CLI::App& command, RawOptions& raw) {
     add_text(command, "--format", raw.format, "FORMAT", "text or json");
 }
 
+void add_format_with_pages(CLI::App& command, RawOptions& raw) {
+    add_text(command, "--format", raw.format, "FORMAT", "text, json, or html for a page to look at");
+}
+
 void add_styles(CLI::App& command, RawOptions& raw) {
     add_text(command, "--styles", raw.styles_folder, "DIR", "Folder of styles that add or replace");
 }
@@ -137,10 +141,11 @@ void add_check(CLI::App& app, RawOptions& raw) {
 Examples:
   entrywise check recipes/slack-tide.yaml
   entrywise check recipes/slack-tide.yaml --style 21A --fail-at 4
+  entrywise check recipes/slack-tide.yaml --format html -o slack-tide.html
 )");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
     add_pick(*command, raw);
-    add_format(*command, raw);
+    add_format_with_pages(*command, raw);
     add_look(*command, raw);
     add_text(*command, "--fail-at", raw.fail_at, "POINTS", "Status 1 if so many points are at risk");
     add_styles(*command, raw);
@@ -179,7 +184,7 @@ Examples:
     add_texts(*command, "--scores", raw.scores, "SECTION=POINTS",
               "The judge's points, beside those to expect");
     add_pick(*command, raw);
-    add_format(*command, raw);
+    add_format_with_pages(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
     add_ingredients(*command, raw);
@@ -200,7 +205,7 @@ Examples:
     add_texts(*command, "--among", raw.among, "CODES", "Only these styles, such as 18B,21A");
     add_text(*command, "--style", raw.style, "CODE", "Style such as 21A, in place of the declared one");
     add_pick(*command, raw);
-    add_format(*command, raw);
+    add_format_with_pages(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
     add_ingredients(*command, raw);
@@ -221,7 +226,7 @@ Examples:
     add_text(*command, "--with", raw.with_folder, "DIR", "Folder of recipes to blend a finished beer with");
     add_text(*command, "--write", raw.write, "FILE", "Write the recipe with the least change made");
     add_pick(*command, raw);
-    add_format(*command, raw);
+    add_format_with_pages(*command, raw);
     add_look(*command, raw);
     add_styles(*command, raw);
     add_ingredients(*command, raw);
@@ -352,6 +357,7 @@ class Understanding {
     void choose_command(CLI::App& command);
     void check_words(const CLI::App& command);
     void check_options();
+    void check_format();
     void check_mending();
     void check_screening();
 
@@ -509,14 +515,7 @@ void Understanding::check_options() {
     }
     call_.output = raw_.output;
     call_.ascii = raw_.ascii;
-    const std::vector<std::string> formats = call_.command == Command::screen
-                                                 ? std::vector<std::string>{"text", "csv", "json", "jsonl"}
-                                                 : std::vector<std::string>{"text", "json"};
-    const std::string format = one_of("--format", raw_.format, formats);
-    call_.format = format == "json"    ? Format::json
-                   : format == "jsonl" ? Format::jsonl
-                   : format == "csv"   ? Format::csv
-                                       : Format::text;
+    check_format();
     const std::string color = one_of("--color", raw_.color, {"auto", "always", "never"});
     call_.color = color == "always"  ? ColorChoice::always
                   : color == "never" ? ColorChoice::never
@@ -529,6 +528,29 @@ void Understanding::check_options() {
     if (raw_.output.empty()) {
         fault("--output with no name", "the name of a file, or -");
     }
+}
+
+void Understanding::check_format() {
+    std::vector<std::string> known{"text", "json"};
+    switch (call_.command) {
+        case Command::check:
+        case Command::explain:
+        case Command::rank:
+        case Command::mend:
+            known.emplace_back("html");
+            break;
+        case Command::screen:
+            known = {"text", "csv", "json", "jsonl"};
+            break;
+        default:
+            break;
+    }
+    const std::string format = one_of("--format", raw_.format, known);
+    call_.format = format == "json"    ? Format::json
+                   : format == "jsonl" ? Format::jsonl
+                   : format == "csv"   ? Format::csv
+                   : format == "html"  ? Format::html
+                                       : Format::text;
 }
 
 void Understanding::check_mending() {

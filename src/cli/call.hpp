@@ -23,7 +23,7 @@ enum class Command {
     styles_compare,
     styles_validate
 };
-enum class Format { text, json, csv, jsonl };
+enum class Format { text, json, csv, jsonl, html };
 
 /// What a screening is put in order by.
 enum class ScreenOrder { entry, risk, gain, category, status, strength };

@@ -1,4 +1,8 @@
+#include <cstddef>
+#include <vector>
+
 #include "advice/check.hpp"
+#include "advice/nearby_styles.hpp"
 #include "base/number.hpp"
 #include "cli/commands.hpp"
 #include "cli/each_input.hpp"
@@ -7,6 +11,7 @@
 #include "cli/streams.hpp"
 #include "cli/style_entered.hpp"
 #include "report/check_json.hpp"
+#include "report/check_page.hpp"
 #include "report/check_text.hpp"
 
 namespace entrywise {
@@ -30,6 +35,13 @@ Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Knowledg
     report.status = status_of(checked.sheet, call);
     if (call.format == Format::json) {
         report.document = check_json(checked, knowledge.handbook.score_sheet);
+    } else if (call.format == Format::html) {
+        constexpr std::size_t neighbors_drawn = 5;
+        const Outcome<std::vector<Style>> styles = styles_of(knowledge.library, checked.style.guide);
+        const std::vector<Style> nearby =
+            styles ? nearby_styles(checked.beer, *styles, checked.style, neighbors_drawn)
+                   : std::vector<Style>();
+        report.article = check_article(checked, knowledge.handbook.score_sheet, nearby);
     } else {
         report.text = check_text(checked, knowledge.handbook.score_sheet, text_style_for(call));
     }

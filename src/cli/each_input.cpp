@@ -10,12 +10,13 @@ namespace entrywise {
 
 namespace {
 
-/// Reports as they come in, in both forms.
+/// Reports as they come in, in every form.
 class Collection {
   public:
     void add(const Report& report) {
         text_ += (text_.empty() ? "" : "\n") + report.text;
         documents_.push_back(report.document);
+        articles_.push_back(report.article);
         status_ = worse(status_, report.status);
     }
 
@@ -29,6 +30,9 @@ class Collection {
         if (format == Format::text) {
             return text_;
         }
+        if (format == Format::html) {
+            return articles_.empty() ? std::string() : page_of(articles_);
+        }
         return json_text(documents_.size() == 1 ? documents_.front() : documents_);
     }
 
@@ -38,6 +42,7 @@ class Collection {
   private:
     std::string text_;
     Json documents_ = Json::array();
+    std::vector<Article> articles_;
     std::vector<Fault> faults_;
     ExitStatus status_ = ExitStatus::done;
 };

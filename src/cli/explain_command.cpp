@@ -13,6 +13,7 @@
 #include "reading/measured_reader.hpp"
 #include "reading/remark_reader.hpp"
 #include "report/explain_json.hpp"
+#include "report/explain_page.hpp"
 #include "report/explain_text.hpp"
 
 namespace entrywise {
@@ -88,6 +89,8 @@ Outcome<Report> report_of(Recipe recipe, const Call& call, const Asked& asked) {
     Report report;
     if (call.format == Format::json) {
         report.document = explain_json(explanation);
+    } else if (call.format == Format::html) {
+        report.article = explain_article(explanation, asked.knowledge.handbook);
     } else {
         report.text = explain_text(explanation, asked.knowledge.handbook, text_style_for(call));
     }

@@ -21,6 +21,7 @@
 #include "reading/recipe_reader.hpp"
 #include "reading/yaml_document.hpp"
 #include "report/mend_json.hpp"
+#include "report/mend_page.hpp"
 #include "report/mend_text.hpp"
 
 namespace entrywise {
@@ -141,6 +142,8 @@ Outcome<Report> report_of(const std::string& word, const Call& call, const Knowl
     if (call.format == Format::json) {
         report.document = mend_json(*mending, knowledge.handbook.score_sheet);
         report.document["written"] = write ? Json(call.write) : Json(nullptr);
+    } else if (call.format == Format::html) {
+        report.article = mend_article(*mending, knowledge.handbook.score_sheet);
     } else {
         report.text = mend_text(*mending, knowledge.handbook.score_sheet, text_style_for(call));
         if (write) {

@@ -14,9 +14,11 @@
 #include "cli/knowledge.hpp"
 #include "cli/recipe_input.hpp"
 #include "cli/streams.hpp"
+#include "judging/tasting.hpp"
 #include "reading/competition_reader.hpp"
 #include "reading/style_name.hpp"
 #include "report/rank_json.hpp"
+#include "report/rank_page.hpp"
 #include "report/rank_text.hpp"
 
 namespace entrywise {
@@ -109,6 +111,9 @@ Report report_of(Recipe recipe, const Field& field, const Call& call, const Hand
     Report report;
     if (call.format == Format::json) {
         report.document = rank_json(ranking, recipe, handbook.score_sheet, field.competition);
+    } else if (call.format == Format::html) {
+        const Beer beer = taste(recipe, handbook.perception).beer;
+        report.article = rank_article(ranking, recipe, beer, field.styles, handbook.score_sheet);
     } else {
         report.text =
             rank_text(ranking, recipe, handbook.score_sheet, field.competition, text_style_for(call));

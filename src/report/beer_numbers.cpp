@@ -1,5 +1,6 @@
 #include "report/beer_numbers.hpp"
 
+#include "base/number.hpp"
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -27,6 +28,16 @@ std::optional<PlainRange> plain(const std::optional<Range<Quantity>>& range) {
     return result;
 }
 
+template <class Quantity>
+std::vector<double> plain_draws(const Estimate<Quantity>& estimate) {
+    std::vector<double> draws;
+    draws.reserve(estimate.count());
+    for (const Quantity& draw : estimate.draws()) {
+        draws.push_back(draw.value());
+    }
+    return draws;
+}
+
 }  // namespace
 
 std::vector<BeerNumber> numbers_of(const Beer& beer) {
@@ -50,6 +61,22 @@ BeerNumber number_of(const Beer& beer, Number number) {
     return numbers_of(beer)[static_cast<std::size_t>(number)];
 }
 
+std::vector<double> draws_of(const Beer& beer, Number number) {
+    switch (number) {
+        case Number::original_gravity:
+            return plain_draws(beer.original_gravity.total);
+        case Number::final_gravity:
+            return plain_draws(beer.final_gravity);
+        case Number::alcohol:
+            return plain_draws(beer.alcohol);
+        case Number::bitterness:
+            return plain_draws(beer.bitterness.total);
+        case Number::color:
+            return plain_draws(beer.color.total);
+    }
+    return {};
+}
+
 std::optional<PlainRange> range_of(const StyleRanges& ranges, Number number) {
     switch (number) {
         case Number::original_gravity:
@@ -64,6 +91,17 @@ std::optional<PlainRange> range_of(const StyleRanges& ranges, Number number) {
             return plain(ranges.color);
     }
     return std::nullopt;
+}
+
+std::string_view side_of(const BeerNumber& number, const PlainRange& range) {
+    const double median = rounded(number.value.median, number.decimals);
+    if (range.low && median < *range.low) {
+        return "below";
+    }
+    if (range.high && (median > *range.high || (median == *range.high && range.below_high))) {
+        return "above";
+    }
+    return {};
 }
 
 const std::vector<Number>& guide_numbers() {

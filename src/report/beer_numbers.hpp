@@ -33,8 +33,14 @@ std::vector<BeerNumber> numbers_of(const Beer& beer);
 /// The one of `numbers_of` that a guide's number is.
 BeerNumber number_of(const Beer& beer, Number number);
 
+/// The draws of it, in its unit.
+std::vector<double> draws_of(const Beer& beer, Number number);
+
 /// The range that a style prints of a number; none where it prints none.
 std::optional<PlainRange> range_of(const StyleRanges& ranges, Number number);
+
+/// Above or below, decided on the value as printed; empty where the middle of the estimate is inside.
+std::string_view side_of(const BeerNumber& number, const PlainRange& range);
 
 /// The five numbers that guides print ranges of, in their order.
 const std::vector<Number>& guide_numbers();

@@ -13,6 +13,7 @@
 #include "report/heading.hpp"
 #include "report/measured.hpp"
 #include "report/number_table.hpp"
+#include "report/page_sources.hpp"
 
 namespace entrywise {
 
@@ -75,11 +76,7 @@ std::string sources_text(std::string_view what, const std::vector<SourceShare>& 
 }
 
 std::string other_bitterness_text(const Beer& beer, const TextStyle& style) {
-    const OtherBitterness& other = beer.other_bitterness;
-    return paragraph(fmt::format("By other formulas: Tinseth {}, Rager {}, Garetz {} IBU.",
-                                 fixed(in(other.tinseth, ibu), 0), fixed(in(other.rager, ibu), 0),
-                                 fixed(in(other.garetz, ibu), 0)),
-                     indent, indent, style);
+    return paragraph(other_bitterness_words(beer), indent, indent, style);
 }
 
 struct Method {

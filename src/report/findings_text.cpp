@@ -1,6 +1,7 @@
 #include "report/findings_text.hpp"
 
 #include "base/text.hpp"
+#include "report/capitalized.hpp"
 #include "report/finding_title.hpp"
 #include "report/number_table.hpp"
 #include "report/sheet_text.hpp"
@@ -13,13 +14,6 @@ constexpr std::size_t points_columns = 8;
 constexpr std::size_t noticed_columns = 9;
 constexpr std::size_t indent = 2;
 constexpr std::size_t hanging_indent = 4;
-
-std::string capitalized(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    }
-    return text;
-}
 
 std::string row(const std::string& title, const std::string& points, const std::string& noticed,
                 const TextStyle& style) {

@@ -8,7 +8,7 @@
 
 namespace entrywise {
 
-std::string measured_text(const Measured& measured, const TextStyle& style) {
+std::string measured_words(const Measured& measured) {
     std::vector<std::string> names;
     const auto add = [&names](bool is_measured, const char* name) {
         if (is_measured) {
@@ -21,9 +21,12 @@ std::string measured_text(const Measured& measured, const TextStyle& style) {
     add(measured.bitterness.has_value(), "bitterness");
     add(measured.color.has_value(), "color");
     add(measured.carbonation.has_value(), "carbonation");
-    return names.empty()
-               ? std::string()
-               : paragraph(fmt::format("Measured, not estimated: {}.", listed(names, "and")), 0, 0, style);
+    return names.empty() ? std::string() : fmt::format("Measured, not estimated: {}.", listed(names, "and"));
+}
+
+std::string measured_text(const Measured& measured, const TextStyle& style) {
+    const std::string words = measured_words(measured);
+    return words.empty() ? words : paragraph(words, 0, 0, style);
 }
 
 }  // namespace entrywise

@@ -78,18 +78,6 @@ double chance_within(const Sheet& sheet, Number number) {
     return check == sheet.numbers.end() ? 1.0 : check->within;
 }
 
-/// Above or below, decided on the value as printed; empty where the middle of the estimate is inside.
-std::string_view side_of(const BeerNumber& number, const PlainRange& range) {
-    const double median = rounded(number.value.median, number.decimals);
-    if (range.low && median < *range.low) {
-        return "below";
-    }
-    if (range.high && (median > *range.high || (median == *range.high && range.below_high))) {
-        return "above";
-    }
-    return {};
-}
-
 std::string outside_text(const Check& check, const TextStyle& style) {
     std::vector<std::string> outside;
     for (const Number each : guide_numbers()) {

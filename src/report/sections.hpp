@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "style/attribute.hpp"
+#include "style/score_sheet.hpp"
 
 namespace entrywise {
 
@@ -14,6 +15,9 @@ inline constexpr std::array<Section, section_count> sheet_sections{
 
 /// The section as a sheet prints it: `overall impression`.
 std::string_view title_of(Section section);
+
+/// The points of the whole sheet.
+double all_points_of(const ScoreSheet& score_sheet);
 
 /// The attribute's word as a sentence takes it: `head retention`.
 std::string spoken(std::string_view attribute_word);
