@@ -19,7 +19,8 @@ Outcome<Recipe> recipe_in(const ClubEntry& entry, const Library& library) {
     if (value_of(*entry.recipe, "beerjson") == nullptr) {
         return read_recipe(*entry.recipe, library.ingredients(), entry.place.file);
     }
-    Outcome<ExchangedRecipe> read = read_beerjson(*entry.recipe, entry.place.file, entry.pick, library.ingredients());
+    Outcome<ExchangedRecipe> read =
+        read_beerjson(*entry.recipe, entry.place.file, entry.pick, library.ingredients());
     return read ? Outcome<Recipe>(std::move(read.value->recipe)) : Outcome<Recipe>(read.faults);
 }
 

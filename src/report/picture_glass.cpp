@@ -36,16 +36,16 @@ std::string glass_picture(Color color) {
     constexpr double foam = 14.0;
     constexpr double beer_top = 26.0;
     constexpr double beer_bottom = 122.0;
-    constexpr int strips = 24;
+    constexpr int strips = 40;
     Drawing drawing("glass", width, height,
                     {fmt::format("The beer in a glass: {}", color_word(color)),
                      fmt::format("{} SRM in a round glass 5 cm wide before daylight.", in_srm(color))});
     const double strip = (width - 2.0 * wall) / strips;
     for (int index = 0; index < strips; ++index) {
         const double offset = (2.0 * index + 1.0) / strips - 1.0;
-        // A hair wider than the strip, so that no seam shows.
-        const double seam = index + 1 < strips ? 0.4 : 0.0;
-        drawing.painted(screen_code(color, chord(offset)), {wall + strip * index, beer_top}, strip + seam,
+        // Each reaches to the far wall and is painted over by the next, so that no seam shows.
+        const double x = wall + strip * index;
+        drawing.painted(screen_code(color, chord(offset)), {x, beer_top}, width - wall - x,
                         beer_bottom - beer_top);
     }
     drawing.rectangle("foam", {wall, beer_top - foam}, width - 2.0 * wall, foam);
@@ -67,8 +67,8 @@ std::string color_scale_picture(const Interval80<Color>& color, const std::optio
     const Axis axis(0.0, darkest, 0.0, 100.0);
     for (int index = 0; index < strips; ++index) {
         const double level = darkest * (index + 0.5) / strips;
-        drawing.painted(screen_code(level * srm, glass_width), {100.0 * index / strips, 8.0},
-                        100.0 / strips + 0.2, 14.0);
+        const double x = 100.0 * index / strips;
+        drawing.painted(screen_code(level * srm, glass_width), {x, 8.0}, 100.0 - x, 14.0);
     }
     if (accepted) {
         const double from = axis.at(accepted->low ? in(*accepted->low, srm) : 0.0);
