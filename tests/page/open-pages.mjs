@@ -131,7 +131,7 @@ async function useClubPage(file, told) {
   const seconds = await secondsToOpen(file, told);
   if (seconds > 1) told(`opened in ${seconds.toFixed(1)} s`);
   const { page, context } = await open(file, { viewport: { width: 1280, height: 800 } }, told);
-  const column = (index) => page.evaluate((at) => [...document.querySelectorAll(".entries tbody tr")].filter((row) => !row.hidden).map((row) => row.cells[at].innerText.trim()), index);
+  const column = (index) => page.evaluate((at) => [...document.querySelectorAll(".entries tbody tr")].filter((row) => !row.hidden).map((row) => row.cells[at].textContent.trim()), index);
   const isSorted = (texts) => texts.every((text, index) => index === 0 || parseFloat(texts[index - 1]) <= parseFloat(text));
   await page.getByRole("button", { name: "At risk" }).click();
   if (!isSorted(await column(4))) told("not sorted by points at risk");
