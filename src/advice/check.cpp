@@ -77,13 +77,13 @@ std::string basis_of(const Style& style, const std::optional<Style>& base_style,
 enum class Depth { at_a_glance, in_full };
 
 Check check_of(Tasting tasting, const Style& style, const Handbook& handbook,
-               const std::optional<Style>& base_style, Depth depth) {
+               const std::optional<Style>& base_style, const Tariff& tariff, Depth depth) {
     const PhraseBook& phrases = handbook.phrases;
     Check result;
     result.base_style = style.varies ? base_style : std::nullopt;
     result.style = result.base_style ? judged_style(style, *result.base_style) : style;
     result.basis = basis_of(style, result.base_style, phrases);
-    Verdict verdict = verdict_on(tasting, result.style, handbook);
+    Verdict verdict = verdict_on(tasting, result.style, handbook, tariff);
     result.recipe = std::move(tasting.recipe);
     result.beer = std::move(tasting.beer);
     result.profile = std::move(tasting.profile);
@@ -106,12 +106,13 @@ Check check_of(Tasting tasting, const Style& style, const Handbook& handbook,
 
 Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style) {
-    return check_of(taste(recipe, handbook.perception), style, handbook, base_style, Depth::in_full);
+    return check_of(taste(recipe, handbook.perception), style, handbook, base_style,
+                    Tariff(handbook.score_sheet), Depth::in_full);
 }
 
-Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook,
+Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook, const Tariff& tariff,
                         const std::optional<Style>& base_style) {
-    return check_of(std::move(tasting), style, handbook, base_style, Depth::at_a_glance);
+    return check_of(std::move(tasting), style, handbook, base_style, tariff, Depth::at_a_glance);
 }
 
 }  // namespace entrywise

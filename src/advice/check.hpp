@@ -51,7 +51,7 @@ Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
 
 /// The same of a recipe that is tasted already, and without what takes trials of it: findings come with their
 /// notes, but without causes and corrections.
-Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook,
+Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook, const Tariff& tariff,
                         const std::optional<Style>& base_style = {});
 
 }  // namespace entrywise

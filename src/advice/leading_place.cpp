@@ -9,9 +9,13 @@ namespace entrywise {
 
 namespace {
 
+StyleName name_of(const Candidate& candidate) {
+    return {candidate.style().guide, candidate.style().code};
+}
+
 EntryPlace place_of(const Candidate& candidate) {
     EntryPlace place;
-    place.name = {candidate.style().guide, candidate.style().code};
+    place.name = name_of(candidate);
     place.title = candidate.style().name;
     if (candidate.base != nullptr) {
         place.base = StyleName{candidate.base->style->guide, candidate.base->style->code};
@@ -30,7 +34,8 @@ void keep_leaders(std::vector<Candidate>& candidates, std::size_t draws) {
 
 }  // namespace
 
-std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& line_up) {
+std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& line_up,
+                                        const std::optional<StyleName>& judged_elsewhere) {
     constexpr std::size_t more_draws = 64;
     Ranker ranker(tasting, line_up);
     std::vector<Candidate> leaders = ranker.leading();
@@ -43,6 +48,11 @@ std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& li
             ranker.hold(candidate, more_draws);
         }
         keep_leaders(leaders, more_draws);
+    }
+    const Candidate& first = leaders.front();
+    const bool is_known = judged_elsewhere && first.base == nullptr && name_of(first) == *judged_elsewhere;
+    if (leaders.size() == 1 && is_known) {
+        return place_of(first);
     }
     for (Candidate& candidate : leaders) {
         ranker.hold(candidate);

@@ -5,6 +5,7 @@
 
 #include "judging/kind.hpp"
 #include "judging/sheet.hpp"
+#include "judging/tariff.hpp"
 #include "judging/tasting.hpp"
 #include "style/declaration.hpp"
 #include "style/handbook.hpp"
@@ -21,5 +22,9 @@ struct Verdict {
 
 /// Judges a tasting by a style, or by what `judged_style` makes of a specialty style and its base.
 Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook);
+
+/// The same with the handbook's score sheet made ready, for who judges many beers.
+Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook,
+                   const Tariff& tariff);
 
 }  // namespace entrywise

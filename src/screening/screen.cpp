@@ -91,18 +91,26 @@ Screening screen(ClubEntry entry, const EntryRead& read, const LineUp& line_up, 
     screened.figures = figures_of(tasting.beer);
     screened.cautions = cautions_of(read.recipe, tasting.beer);
     add_missing(screened, read, handbook);
-    const std::optional<EntryPlace> leading = leading_place(tasting, line_up);
+    std::optional<StyleName> judged;
+    if (read.style && !read.base_style && screened.missing.empty()) {
+        judged = StyleName{read.style->guide, read.style->code};
+    }
+    const std::optional<EntryPlace> leading = leading_place(tasting, line_up, judged);
     std::optional<double> points;
     if (read.style) {
         screened.style = StyleName{read.style->guide, read.style->code};
         screened.style_title = read.style->name;
-        result.check = check_at_a_glance(std::move(tasting), *read.style, handbook, read.base_style);
+        result.check =
+            check_at_a_glance(std::move(tasting), *read.style, handbook, line_up.tariff(), read.base_style);
         screened.at_risk = result.check->sheet.total;
         screened.talk = talking_points_of(*result.check);
         points = points_of_the_beer(result.check->sheet);
     }
     if (leading) {
         screened.best = best_place(*leading, screened.style, points);
+        if (leading->name == judged) {
+            screened.best->at_risk = result.check->sheet.total;
+        }
     }
     screened.status = status_of(screened);
     return result;
