@@ -9,15 +9,13 @@
 #include "base/text.hpp"
 #include "report/finding_title.hpp"
 #include "report/heading.hpp"
+#include "report/rank_words.hpp"
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
 
 namespace entrywise {
 
 namespace {
-
-constexpr std::size_t most_rows = 10;
-constexpr std::size_t explained = 3;
 
 constexpr std::size_t place_columns = 4;
 constexpr std::size_t points_columns = 8;
@@ -35,19 +33,7 @@ struct Naming {
 };
 
 Naming naming_of(const Ranking& ranking, const std::optional<Competition>& competition) {
-    const bool of_several = std::any_of(
-        ranking.styles.begin(), ranking.styles.end(),
-        [&](const RankedStyle& ranked) { return ranked.name.guide != ranking.styles.front().name.guide; });
-    return {of_several, &competition};
-}
-
-std::string code_of(const StyleName& name, const Naming& naming) {
-    return naming.with_guide ? name.guide + "/" + name.code : name.code;
-}
-
-std::string name_of(const RankedStyle& ranked, const Naming& naming) {
-    const std::string name = code_of(ranked.name, naming) + " " + ranked.title;
-    return ranked.base ? name + ", on " + ranked.base->code : name;
+    return {is_of_several_guides(ranking), &competition};
 }
 
 const CompetitionTable* table_for(const RankedStyle& ranked, const Naming& naming) {
@@ -62,7 +48,8 @@ std::string name_in_row(const RankedStyle& ranked, const Naming& naming, std::si
     const std::string at_table = table == nullptr ? std::string()
                                                   : cut_end(shown(", table " + table->code, style),
                                                             std::min(table_columns, columns), style);
-    return cut_end(shown(name_of(ranked, naming), style), columns - character_count(at_table), style) +
+    return cut_end(shown(name_of(ranked, naming.with_guide), style), columns - character_count(at_table),
+                   style) +
            at_table;
 }
 
@@ -82,7 +69,7 @@ std::string table_text(const Ranking& ranking, const Naming& naming, const TextS
         style.width - place_columns - points_columns - interval_columns - 2 * chance_columns;
     std::string text =
         bold(row("", "Style", name_columns, {"at risk", "8 in 10", "inside", "best"}), style) + '\n';
-    for (std::size_t index = 0; index < std::min(most_rows, ranking.styles.size()); ++index) {
+    for (std::size_t index = 0; index < std::min(most_ranked_shown, ranking.styles.size()); ++index) {
         const RankedStyle& ranked = ranking.styles[index];
         const std::string name = name_in_row(ranked, naming, name_columns - 1, style);
         text += row(at_right(std::to_string(index + 1), 2), name, name_columns,
@@ -90,32 +77,12 @@ std::string table_text(const Ranking& ranking, const Naming& naming, const TextS
                      percent_text(ranked.within), percent_text(ranked.best)}) +
                 '\n';
     }
-    return text + paragraph(
-                      "At risk: points that the recipe puts at risk, of 50. Inside: the chance that all "
-                      "numbers are in the style's ranges. Best: the chance that it is the best choice; "
-                      "this and the order also count how near the beer is to the heart of the style and "
-                      "what is customary for it.",
-                      0, 0, style);
+    return text + paragraph(rank_table_words(), 0, 0, style);
 }
 
-/// The style of the first rows that loses fewest points, where that is not the first.
-std::string fewest_points_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
-    constexpr double worth_telling = 1.0;
-    const auto rows =
-        ranking.styles.begin() + static_cast<std::ptrdiff_t>(std::min(most_rows, ranking.styles.size()));
-    const auto fewest = std::min_element(
-        ranking.styles.begin(), rows,
-        [](const auto& left, const auto& right) { return left.at_risk.median < right.at_risk.median; });
-    if (ranking.styles.front().at_risk.median - fewest->at_risk.median < worth_telling) {
-        return {};
-    }
-    return '\n' +
-           paragraph(
-               shown(fmt::format("Fewest points at risk of these: {}, {}. By points alone it is the safer "
-                                 "entry; more in it speaks for another style.",
-                                 name_of(*fewest, naming), points_text(fewest->at_risk.median)),
-                     style),
-               0, 0, style);
+std::string fewest_points_text(const Ranking& ranking, const TextStyle& style) {
+    const std::string words = fewest_points_words(ranking);
+    return words.empty() ? words : '\n' + paragraph(shown(words, style), 0, 0, style);
 }
 
 /// What speaks against a style: its dearest findings and what is not customary.
@@ -128,7 +95,7 @@ std::string against_text(const RankedStyle& ranked, const Naming& naming, const 
     }
     reasons.insert(reasons.end(), ranked.departures.begin(), ranked.departures.end());
     const std::string text = reasons.empty() ? "nothing to mark down" : joined(reasons, "; ");
-    return paragraph(shown(code_of(ranked.name, naming) + ": " + text + ".", style), 0, 2, style);
+    return paragraph(shown(code_of(ranked.name, naming.with_guide) + ": " + text + ".", style), 0, 2, style);
 }
 
 /// The codes of the first styles above their columns, the guides above them where they are of several.
@@ -159,9 +126,7 @@ std::string separations_text(const Ranking& ranking, const Naming& naming, const
     const std::size_t what_columns = style.width - styles * code_columns;
     std::string text = '\n' + separations_head(ranking, naming, styles, code_columns, style);
     for (const Separation& separation : ranking.separations) {
-        std::string what = spoken(separation.id);
-        std::replace(what.begin(), what.end(), '.', ' ');
-        text += at_left(cut_end(what, what_columns - 1, style), what_columns);
+        text += at_left(cut_end(words_of(separation), what_columns - 1, style), what_columns);
         for (std::size_t index = 0; index < styles; ++index) {
             text += at_right(points_text(separation.points[index]), code_columns);
         }
@@ -176,21 +141,6 @@ std::string near_misses_text(const Ranking& ranking, const TextStyle& style) {
         text += (text.empty() ? "\n" : "") + paragraph(shown("Near: " + near_miss + ".", style), 0, 2, style);
     }
     return text;
-}
-
-/// What it comes to that another style than the declared one leads.
-std::string verdict_on(const RankedStyle& declared, const RankedStyle& first) {
-    constexpr double worth_telling = 1.0;
-    const double gain = declared.at_risk.median - first.at_risk.median;
-    if (gain >= worth_telling) {
-        return fmt::format("It would do better there, by about {} points.", points_text(gain));
-    }
-    if (gain <= -worth_telling) {
-        return fmt::format(
-            "It loses about {} points more there, yet it is nearer to the heart of that style.",
-            points_text(-gain));
-    }
-    return "The points are about even; it is nearer to the heart of that style.";
 }
 
 /// Both sheets side by side, where another style than the declared one leads.
@@ -210,14 +160,9 @@ std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet
                at_right(of, columns) + '\n';
     };
     const auto code = [&](const RankedStyle& ranked) {
-        return cut_end(shown(code_of(ranked.name, naming), style), code_columns - 1, style);
+        return cut_end(shown(code_of(ranked.name, naming.with_guide), style), code_columns - 1, style);
     };
-    std::string text =
-        '\n' + paragraph(shown(fmt::format("Declared {} comes in place {}; {} leads. {}",
-                                           code_of(declared.name, naming), *ranking.declared + 1,
-                                           name_of(first, naming), verdict_on(declared, first)),
-                               style),
-                         0, 0, style);
+    std::string text = '\n' + paragraph(shown(elsewhere_words(ranking), style), 0, 0, style);
     text += bold(line("Points at risk", code(declared), code(first), "of"), style);
     double all = 0.0;
     for (const Section section : sheet_sections) {
@@ -230,21 +175,9 @@ std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet
                        points_text(first.sheet->total.median), fmt::format("{:.0f}", all));
 }
 
-std::string declarations_text(const RankedStyle& first, const Naming& naming, const TextStyle& style) {
-    std::vector<std::string> said;
-    for (const Declaration& declaration : first.declarations) {
-        said.push_back(declaration.said);
-    }
-    if (first.base) {
-        said.push_back("that it stands on " + first.base->code + " " + first.base_title);
-    }
-    if (said.empty()) {
-        return {};
-    }
-    return '\n' + paragraph(shown("To enter it as " + code_of(first.name, naming) + ", the form must say " +
-                                      listed(said, "and") + ".",
-                                  style),
-                            0, 0, style);
+std::string declarations_text(const Ranking& ranking, const TextStyle& style) {
+    const std::string words = declaration_words(ranking.styles.front(), is_of_several_guides(ranking));
+    return words.empty() ? words : '\n' + paragraph(shown(words, style), 0, 0, style);
 }
 
 /// The tables of the styles that are listed, by their whole names, and what else the competition lays down.
@@ -254,7 +187,7 @@ std::string competition_text(const Ranking& ranking, const Naming& naming, const
     }
     const Competition& competition = **naming.competition;
     std::vector<std::string> tables;
-    for (std::size_t index = 0; index < std::min(most_rows, ranking.styles.size()); ++index) {
+    for (std::size_t index = 0; index < std::min(most_ranked_shown, ranking.styles.size()); ++index) {
         const CompetitionTable* table = table_for(ranking.styles[index], naming);
         const std::string name =
             table == nullptr || table->name.empty() ? std::string() : table->code + " " + table->name;
@@ -276,12 +209,12 @@ std::string not_accepted_text(const Ranking& ranking, const std::optional<StyleN
                               const Naming& naming, const TextStyle& style) {
     const bool is_told =
         *naming.competition && declared && !ranking.declared && !accepts(**naming.competition, *declared);
-    return is_told ? '\n' + paragraph(shown(fmt::format("Declared {} is not accepted by {}.",
-                                                        code_of(*declared, {true, naming.competition}),
-                                                        (*naming.competition)->name),
-                                            style),
-                                      0, 0, style)
-                   : std::string();
+    return is_told
+               ? '\n' + paragraph(shown(fmt::format("Declared {} is not accepted by {}.",
+                                                    code_of(*declared, true), (*naming.competition)->name),
+                                        style),
+                                  0, 0, style)
+               : std::string();
 }
 
 }  // namespace
@@ -294,13 +227,12 @@ std::string rank_text(const Ranking& ranking, const Recipe& recipe, const ScoreS
     }
     const Naming naming = naming_of(ranking, competition);
     text += table_text(ranking, naming, style) + competition_text(ranking, naming, style) +
-            fewest_points_text(ranking, naming, style) + '\n';
-    for (std::size_t index = 0; index < std::min(explained, ranking.styles.size()); ++index) {
+            fewest_points_text(ranking, style) + '\n';
+    for (std::size_t index = 0; index < std::min(most_ranked_explained, ranking.styles.size()); ++index) {
         text += against_text(ranking.styles[index], naming, style);
     }
     return text + separations_text(ranking, naming, style) + near_misses_text(ranking, style) +
-           elsewhere_text(ranking, score_sheet, naming, style) +
-           declarations_text(ranking.styles.front(), naming, style) +
+           elsewhere_text(ranking, score_sheet, naming, style) + declarations_text(ranking, style) +
            not_accepted_text(ranking, recipe.style, naming, style);
 }
 

@@ -30,8 +30,18 @@ std::string verdict_on(const RankedStyle& declared, const RankedStyle& first) {
 
 }  // namespace
 
-std::string name_of(const RankedStyle& ranked) {
-    const std::string name = ranked.name.code + " " + ranked.title;
+bool is_of_several_guides(const Ranking& ranking) {
+    return std::any_of(ranking.styles.begin(), ranking.styles.end(), [&](const RankedStyle& ranked) {
+        return ranked.name.guide != ranking.styles.front().name.guide;
+    });
+}
+
+std::string code_of(const StyleName& name, bool with_guide) {
+    return with_guide ? name.guide + "/" + name.code : name.code;
+}
+
+std::string name_of(const RankedStyle& ranked, bool with_guide) {
+    const std::string name = code_of(ranked.name, with_guide) + " " + ranked.title;
     return ranked.base ? name + ", on " + ranked.base->code : name;
 }
 
@@ -55,7 +65,7 @@ std::string fewest_points_words(const Ranking& ranking) {
     return fmt::format(
         "Fewest points at risk of these: {}, {}. By points alone it is the safer entry; more in it "
         "speaks for another style.",
-        name_of(*fewest), points_text(fewest->at_risk.median));
+        name_of(*fewest, is_of_several_guides(ranking)), points_text(fewest->at_risk.median));
 }
 
 std::string elsewhere_words(const Ranking& ranking) {
@@ -64,11 +74,12 @@ std::string elsewhere_words(const Ranking& ranking) {
     }
     const RankedStyle& first = ranking.styles.front();
     const RankedStyle& declared = ranking.styles[*ranking.declared];
-    return fmt::format("Declared {} comes in place {}; {} leads. {}", declared.name.code,
-                       *ranking.declared + 1, name_of(first), verdict_on(declared, first));
+    const bool with_guide = is_of_several_guides(ranking);
+    return fmt::format("Declared {} comes in place {}; {} leads. {}", code_of(declared.name, with_guide),
+                       *ranking.declared + 1, name_of(first, with_guide), verdict_on(declared, first));
 }
 
-std::string declaration_words(const RankedStyle& first) {
+std::string declaration_words(const RankedStyle& first, bool with_guide) {
     std::vector<std::string> said;
     for (const Declaration& declaration : first.declarations) {
         said.push_back(declaration.said);
@@ -79,7 +90,8 @@ std::string declaration_words(const RankedStyle& first) {
     if (said.empty()) {
         return {};
     }
-    return "To enter it as " + first.name.code + ", the form must say " + listed(said, "and") + ".";
+    return "To enter it as " + code_of(first.name, with_guide) + ", the form must say " +
+           listed(said, "and") + ".";
 }
 
 std::string words_of(const Separation& separation) {

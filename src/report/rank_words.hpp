@@ -13,8 +13,14 @@ namespace entrywise {
 inline constexpr std::size_t most_ranked_shown = 10;
 inline constexpr std::size_t most_ranked_explained = 3;
 
+/// Whether the styles are of several guides, so that their codes alone do not tell them apart.
+bool is_of_several_guides(const Ranking& ranking);
+
+/// `21B`, or `bjcp-2021/21B`.
+std::string code_of(const StyleName& name, bool with_guide);
+
 /// `21B Specialty IPA, on 21A`.
-std::string name_of(const RankedStyle& ranked);
+std::string name_of(const RankedStyle& ranked, bool with_guide = false);
 
 /// What the columns of the table mean.
 std::string rank_table_words();
@@ -26,7 +32,7 @@ std::string fewest_points_words(const Ranking& ranking);
 std::string elsewhere_words(const Ranking& ranking);
 
 /// What the entry form must say; empty where it need not say more.
-std::string declaration_words(const RankedStyle& first);
+std::string declaration_words(const RankedStyle& first, bool with_guide = false);
 
 /// A finding that separates styles: `flavor bitterness above`.
 std::string words_of(const Separation& separation);
