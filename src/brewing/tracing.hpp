@@ -28,19 +28,29 @@ Estimate<Value> sum_of(const std::vector<Part<Value>>& parts, std::size_t draws)
     return Estimate<Value>(std::move(sums));
 }
 
-/// Each part's share of the sum, by medians, largest first; parts of nothing are left out.
+template <class Value>
+Value mean_of(const Estimate<Value>& estimate) {
+    Value sum = Value();
+    for (const Value& draw : estimate.draws()) {
+        sum += draw;
+    }
+    return sum / static_cast<double>(estimate.count());
+}
+
+/// Each part's share of the sum, largest first, by means: those of the parts add up to that of the sum, as
+/// medians do not. Parts of nothing are left out.
 template <class Value>
 std::vector<SourceShare> shares_of(const std::vector<Part<Value>>& parts) {
     Value whole = Value();
-    std::vector<Value> medians;
+    std::vector<Value> means;
     for (const Part<Value>& part : parts) {
-        medians.push_back(part.amount.median());
-        whole += medians.back();
+        means.push_back(mean_of(part.amount));
+        whole += means.back();
     }
     std::vector<SourceShare> shares;
     for (std::size_t index = 0; index < parts.size() && whole > Value(); ++index) {
-        if (medians[index] > Value()) {
-            shares.push_back({parts[index].ingredient, parts[index].position, medians[index] / whole});
+        if (means[index] > Value()) {
+            shares.push_back({parts[index].ingredient, parts[index].position, means[index] / whole});
         }
     }
     std::stable_sort(shares.begin(), shares.end(), [](const SourceShare& first, const SourceShare& second) {
