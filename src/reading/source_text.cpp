@@ -97,6 +97,11 @@ SourceText::SourceText(std::string_view bytes) {
     block_characters_.push_back(characters);
 }
 
+std::size_t SourceText::characters_between(std::size_t from, std::size_t to) const {
+    return to - from <= block_bytes ? character_count(std::string_view(text_).substr(from, to - from))
+                                    : characters_before(to) - characters_before(from);
+}
+
 std::size_t SourceText::characters_before(std::size_t offset) const {
     const std::size_t block = offset / block_bytes;
     const std::string_view rest = std::string_view(text_).substr(block * block_bytes);
@@ -111,7 +116,7 @@ std::size_t SourceText::line_index(std::size_t offset) const {
 Position SourceText::position_at(std::size_t offset) const {
     const std::size_t end = std::min(offset, text_.size());
     const std::size_t index = line_index(end);
-    const std::size_t column = characters_before(end) - characters_before(line_starts_[index]);
+    const std::size_t column = characters_between(line_starts_[index], end);
     return {static_cast<int>(index) + 1, static_cast<int>(column) + 1};
 }
 

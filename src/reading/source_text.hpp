@@ -26,6 +26,7 @@ class SourceText {
 
   private:
     std::size_t line_index(std::size_t offset) const;
+    std::size_t characters_between(std::size_t from, std::size_t to) const;
     std::size_t characters_before(std::size_t offset) const;
 
     std::string text_;
