@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace entrywise {
 
@@ -15,19 +16,18 @@ double charged_steps(double outside, Charged charged) {
     return is_charged ? outside : 0.0;
 }
 
-/// The charges that count in a section: those of its own attributes; where the cause shows in none of them,
-/// those of all. What is inside in every draw charges nothing.
-std::vector<Charge*> counted_in(Section section, std::vector<Charge>& charges) {
+/// Finds the charges that count in a section: those of its own attributes; where the cause shows in none of
+/// them, those of all. What is inside in every draw charges nothing.
+void find_counted(Section section, std::vector<Charge>& charges, std::vector<Charge*>& counted) {
     const bool has_own = std::any_of(charges.begin(), charges.end(), [section](const Charge& charge) {
         return charge.deviation->section == section;
     });
-    std::vector<Charge*> counted;
+    counted.clear();
     for (Charge& charge : charges) {
         if ((!has_own || charge.deviation->section == section) && !charge.deviation->is_inside) {
             counted.push_back(&charge);
         }
     }
-    return counted;
 }
 
 /// The dearest charge of a draw.
@@ -41,20 +41,44 @@ Charge& dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
     return *dearest;
 }
 
+Tally& tally_of_dearest(const std::vector<Charge*>& charges, std::size_t draw) {
+    Charge& dearest = dearest_of(charges, draw);
+    return dearest.tally(dearest.deviation->steps[draw]);
+}
+
+bool may_be_one_miss_with_others(const std::vector<Charge*>& charges) {
+    return std::any_of(charges.begin(), charges.end(),
+                       [](const Charge* charge) { return charge->above.miss || charge->below.miss; });
+}
+
+void note(const std::vector<Charge*>& charges, const std::vector<double>& taken) {
+    for (std::size_t draw = 0; draw < taken.size(); ++draw) {
+        if (taken[draw] > 0.0) {
+            tally_of_dearest(charges, draw).points += taken[draw];
+        }
+    }
+}
+
 }  // namespace
 
-Account::Account(const Tariff& tariff, std::size_t draws)
-    : tariff_(tariff), charged_(tariff.score_sheet().one_miss.size()) {
+Account::Account(const Tariff& tariff, const std::vector<Deviation>& deviations, std::size_t draws,
+                 Noting noting)
+    : tariff_(tariff), noting_(noting), asked_(draws), charged_(tariff.score_sheet().one_miss.size()) {
+    for (const Deviation& deviation : deviations) {
+        deviations_[place_of(deviation)] = &deviation;
+    }
     for (const Section section : sections) {
         left_[section].assign(draws, 1.0);
     }
 }
 
-std::vector<Charge> Account::charges_of(std::size_t cause, const std::vector<Deviation>& deviations) const {
+std::vector<Charge> Account::charges_of(std::size_t cause) const {
+    const std::vector<std::size_t>& places = tariff_.shown_by(cause);
     std::vector<Charge> charges;
-    for (const Deviation& deviation : deviations) {
-        if (tariff_.cause_of(place_of(deviation)) == cause) {
-            charges.push_back(charge_of(deviation, tariff_.score_sheet().causes[cause]));
+    charges.reserve(places.size());
+    for (const std::size_t place : places) {
+        if (deviations_[place] != nullptr) {
+            charges.push_back(charge_of(*deviations_[place], tariff_.score_sheet().causes[cause]));
         }
     }
     return charges;
@@ -72,16 +96,21 @@ Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const 
     charge.points.resize(deviation.steps.size());
     for (std::size_t draw = 0; draw < deviation.steps.size(); ++draw) {
         const double steps = charged_steps(deviation.steps[draw], cause.charged);
-        charge.points[draw] = weight * tariff_.cost_of_miss().points(steps);
+        charge.points[draw] = steps == 0.0 ? 0.0 : weight * tariff_.cost_of_miss().points(steps);
     }
     return charge;
 }
 
-void Account::count_notice(const Cause& cause, Charge& charge) const {
-    for (const double outside : charge.deviation->steps) {
-        const double steps = charged_steps(outside, cause.charged);
-        charge.tally(steps).noticed += tariff_.cost_of_miss().chance_of_notice(steps);
+double Account::chance_of_notice(const Cause& cause, const Charge& charge, Direction direction) const {
+    const std::vector<double>& steps = charge.deviation->steps;
+    double sum = 0.0;
+    for (const double outside : steps) {
+        const bool is_in_direction = (outside > 0.0) == (direction == Direction::above);
+        sum += is_in_direction
+                   ? tariff_.cost_of_miss().chance_of_notice(charged_steps(outside, cause.charged))
+                   : 0.0;
     }
+    return sum / static_cast<double>(steps.size());
 }
 
 double Account::most_of(Section section) const {
@@ -93,10 +122,10 @@ void Account::take(const Cause& cause, std::vector<Charge>& charges) {
                     [](const Charge& charge) { return charge.deviation->is_inside; })) {
         return;
     }
-    std::vector<double> elsewhere(left_[Section::overall].size(), 0.0);
+    elsewhere_.assign(asked_.size(), 0.0);
     for (const Section section : sections) {
         if (cause.shares[section] > 0.0) {
-            take_in(section, cause, charges, elsewhere);
+            take_in(section, cause, charges);
         }
     }
 }
@@ -125,48 +154,87 @@ Estimate<double> Account::at_risk() const {
     return Estimate<double>(std::move(sum));
 }
 
-void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
-                      std::vector<double>& elsewhere) {
-    const std::vector<Charge*> counted = counted_in(section, charges);
-    if (counted.empty()) {
+void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges) {
+    find_counted(section, charges, counted_);
+    if (counted_.empty()) {
         return;
     }
-    std::vector<double>& left = left_[section];
-    const double most = most_of(section);
-    const double part_of_a_point = 1.0 / most;
-    const double limit = std::min(cause.at_most[section].value_or(most), most);
-    // Overall impression follows what the cause takes in the other sections, where one of them may be right;
-    // a cause that shows in no other section stands on its own.
-    const double share = cause.shares[section];
-    const bool follows = section == Section::overall && share < 1.0;
-    const double share_of_elsewhere = follows ? share / (1.0 - share) : 0.0;
-    for (std::size_t draw = 0; draw < left.size(); ++draw) {
-        Charge& dearest = dearest_of(counted, draw);
-        if (dearest.points[draw] <= 0.0) {
-            continue;
-        }
-        Tally& tally = dearest.tally(dearest.deviation->steps[draw]);
-        const double asked = follows ? elsewhere[draw] * share_of_elsewhere : dearest.points[draw] * share;
-        const double points = std::min(asked, limit);
-        elsewhere[draw] += points;
-        if (!tally.miss) {
-            left[draw] *= 1.0 - points * part_of_a_point;
-            tally.points += points;
-        } else if (const double before = charged_before(*tally.miss, section, draw, points);
-                   points > before) {
-            left[draw] *= (1.0 - points * part_of_a_point) / (1.0 - before * part_of_a_point);
-            tally.points += points - before;
-        }
+    ask_for(section, cause);
+    if (may_be_one_miss_with_others(counted_)) {
+        take_what_is_new(section);
+    } else {
+        take_what_is_asked(section);
+    }
+    if (noting_ == Noting::each_charge) {
+        note(counted_, asked_);
     }
 }
 
-/// What was charged already for a miss of several findings, and the greater of the two kept for the next.
-double Account::charged_before(std::size_t miss, Section section, std::size_t draw, double points) {
-    std::vector<double>& charged = charged_[miss][section];
-    charged.resize(left_[section].size(), 0.0);
-    const double before = charged[draw];
-    charged[draw] = std::max(before, points);
-    return before;
+/// What the dearest charge of each draw asks of the section.
+void Account::ask_for(Section section, const Cause& cause) {
+    const double most = most_of(section);
+    const double limit = std::min(cause.at_most[section].value_or(most), most);
+    const double share = cause.shares[section];
+    std::vector<double>& asked = asked_;
+    asked = counted_.front()->points;
+    for (std::size_t index = 1; index < counted_.size(); ++index) {
+        const std::vector<double>& points = counted_[index]->points;
+        for (std::size_t draw = 0; draw < asked.size(); ++draw) {
+            asked[draw] = std::max(asked[draw], points[draw]);
+        }
+    }
+    // Overall impression follows what the cause takes in the other sections, where one of them may be right;
+    // a cause that shows in no other section stands on its own.
+    if (section == Section::overall && share < 1.0) {
+        const double share_of_elsewhere = share / (1.0 - share);
+        for (std::size_t draw = 0; draw < asked.size(); ++draw) {
+            asked[draw] = asked[draw] > 0.0 ? std::min(elsewhere_[draw] * share_of_elsewhere, limit) : 0.0;
+        }
+    } else {
+        for (double& points : asked) {
+            points = std::min(points * share, limit);
+        }
+    }
+    for (std::size_t draw = 0; draw < asked.size(); ++draw) {
+        elsewhere_[draw] += asked[draw];
+    }
+}
+
+void Account::take_what_is_asked(Section section) {
+    const double part_of_a_point = 1.0 / most_of(section);
+    std::vector<double>& left = left_[section];
+    for (std::size_t draw = 0; draw < left.size(); ++draw) {
+        left[draw] *= 1.0 - asked_[draw] * part_of_a_point;
+    }
+}
+
+/// Where several findings are one miss, only what goes beyond the dearest of them so far is taken; what is
+/// asked becomes that.
+void Account::take_what_is_new(Section section) {
+    const double part_of_a_point = 1.0 / most_of(section);
+    std::vector<double>& left = left_[section];
+    for (const Charge* const charge : counted_) {
+        for (const auto& miss : {charge->above.miss, charge->below.miss}) {
+            if (miss) {
+                charged_[*miss][section].resize(left.size(), 0.0);
+            }
+        }
+    }
+    for (std::size_t draw = 0; draw < left.size(); ++draw) {
+        double& asked = asked_[draw];
+        if (asked <= 0.0) {
+            continue;
+        }
+        double before = 0.0;
+        if (const auto miss = tally_of_dearest(counted_, draw).miss) {
+            double& charged = charged_[*miss][section][draw];
+            before = std::exchange(charged, std::max(charged, asked));
+        }
+        if (asked > before) {
+            left[draw] *= (1.0 - asked * part_of_a_point) / (1.0 - before * part_of_a_point);
+        }
+        asked = std::max(asked - before, 0.0);
+    }
 }
 
 }  // namespace entrywise

@@ -1,19 +1,20 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <optional>
 #include <vector>
 
 #include "judging/deviation.hpp"
+#include "judging/sheet.hpp"
 #include "judging/tariff.hpp"
 #include "quantity/estimate.hpp"
 #include "style/score_sheet.hpp"
 
 namespace entrywise {
 
-/// Points and notice of one attribute in one direction, summed over the draws.
+/// Points of one attribute in one direction, summed over the draws.
 struct Tally {
-    double noticed = 0.0;
     double points = 0.0;
     std::optional<std::size_t> miss;  ///< which of the sheet's misses it is part of
 };
@@ -29,21 +30,25 @@ struct Charge {
     Tally& tally(double steps) { return steps > 0.0 ? above : below; }
 };
 
-/// Adds up by section and draw what the causes cost.
+/// Whether it is noted with each charge what of it was taken, which the points alone do not need.
+enum class Noting { points_only, each_charge };
+
+/// Adds up by section and draw what the causes of deviations cost. Tariff and deviations must last as long as
+/// it does.
 class Account {
   public:
-    Account(const Tariff& tariff, std::size_t draws);
+    Account(const Tariff& tariff, const std::vector<Deviation>& deviations, std::size_t draws, Noting noting);
 
     /// The charges of one cause of the sheet: those of the attributes that show it and that the style
     /// describes.
-    std::vector<Charge> charges_of(std::size_t cause, const std::vector<Deviation>& deviations) const;
+    std::vector<Charge> charges_of(std::size_t cause) const;
 
-    /// Charges a cause to its sections, and notes with each charge what of it was taken. Overall impression
-    /// loses its share of what the cause takes in all sections, no more where one of them is right.
+    /// Charges a cause to its sections. Overall impression loses its share of what the cause takes in all
+    /// sections, no more where one of them is right.
     void take(const Cause& cause, std::vector<Charge>& charges);
 
-    /// Counts how often judges notice what is charged, which the points do not need.
-    void count_notice(const Cause& cause, Charge& charge) const;
+    /// The chance that judges notice what is charged in a direction.
+    double chance_of_notice(const Cause& cause, const Charge& charge, Direction direction) const;
 
     /// Charges so many points to a section, whatever the draw.
     void take(Section section, double points);
@@ -57,12 +62,18 @@ class Account {
   private:
     Charge charge_of(const Deviation& deviation, const Cause& cause) const;
     double most_of(Section section) const;
-    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges,
-                 std::vector<double>& elsewhere);
-    double charged_before(std::size_t miss, Section section, std::size_t draw, double points);
+    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges);
+    void ask_for(Section section, const Cause& cause);
+    void take_what_is_asked(Section section);
+    void take_what_is_new(Section section);
 
     const Tariff& tariff_;
+    Noting noting_;
+    std::array<const Deviation*, sensed_count> deviations_{};
     BySection<std::vector<double>> left_;
+    std::vector<Charge*> counted_;   ///< of a cause, in the section that is charged
+    std::vector<double> asked_;      ///< of a section, by a cause
+    std::vector<double> elsewhere_;  ///< what the same cause took in the sections before
     std::vector<BySection<std::vector<double>>> charged_;  ///< by miss: what was charged for it so far
 };
 

@@ -12,7 +12,7 @@ namespace entrywise {
 namespace {
 
 double steps_outside(double level, double low, double high) {
-    return level > high ? level - high : std::min(level - low, 0.0);
+    return std::max(level - high, 0.0) + std::min(level - low, 0.0);
 }
 
 /// A trait that a style asks for at low or more and that is not there at all is missing, which is never less
@@ -26,37 +26,50 @@ bool is_asked_for(Attribute attribute, const Expectation& expectation) {
            scale_of(attribute) == SensoryScale::intensity;
 }
 
-/// Whether a number of a draw lies in the style's range as it is printed. Without a range nothing speaks for
-/// the beer.
+/// Where a number lies in the style's range as it is printed, a word that is missed counts only so much.
+/// Without a range nothing speaks for the beer.
 template <class Quantity>
-bool is_met(const std::optional<Range<Quantity>>& range, const std::vector<Quantity>& printed,
-            std::size_t draw) {
-    return range.has_value() && range->contains(printed[draw]);
+void weigh_inside(std::vector<double>& steps, const std::vector<Quantity>& printed,
+                  const std::optional<Range<Quantity>>& range, double weight) {
+    for (std::size_t draw = 0; range && draw < steps.size(); ++draw) {
+        steps[draw] *= range->contains(printed[draw]) ? weight : 1.0;
+    }
 }
 
-/// Whether in a draw the numbers that stand behind an attribute are inside the style's ranges; not for an
-/// attribute with no number behind it.
-bool numbers_are_met(Attribute attribute, const Impression& beer, const StyleRanges& ranges,
-                     std::size_t draw) {
+void weigh_balance(std::vector<double>& steps, const Impression& beer, const StyleRanges& ranges,
+                   double weight) {
+    if (!ranges.bitterness || !ranges.original_gravity) {
+        return;
+    }
+    for (std::size_t draw = 0; draw < steps.size(); ++draw) {
+        const bool are_met = ranges.bitterness->contains(beer.printed_bitterness()[draw]) &&
+                             ranges.original_gravity->contains(beer.printed_original_gravity()[draw]);
+        steps[draw] *= are_met ? weight : 1.0;
+    }
+}
+
+/// A word that is missed counts less where the numbers that stand behind it are met; not for an attribute
+/// with no number behind it.
+void weigh_by_numbers(std::vector<double>& steps, Attribute attribute, const Impression& beer,
+                      const StyleRanges& ranges, double weight) {
     switch (attribute) {
         case Attribute::flavor_bitterness:
-            return is_met(ranges.bitterness, beer.printed_bitterness(), draw);
+            return weigh_inside(steps, beer.printed_bitterness(), ranges.bitterness, weight);
         case Attribute::flavor_balance:
-            return is_met(ranges.bitterness, beer.printed_bitterness(), draw) &&
-                   is_met(ranges.original_gravity, beer.printed_original_gravity(), draw);
+            return weigh_balance(steps, beer, ranges, weight);
         case Attribute::flavor_finish:
         case Attribute::flavor_sweetness:
         case Attribute::mouthfeel_body:
-            return is_met(ranges.final_gravity, beer.printed_final_gravity(), draw);
+            return weigh_inside(steps, beer.printed_final_gravity(), ranges.final_gravity, weight);
         case Attribute::flavor_malt:
         case Attribute::aroma_malt:
-            return is_met(ranges.original_gravity, beer.printed_original_gravity(), draw);
+            return weigh_inside(steps, beer.printed_original_gravity(), ranges.original_gravity, weight);
         case Attribute::aroma_alcohol:
         case Attribute::flavor_alcohol:
         case Attribute::mouthfeel_warmth:
-            return is_met(ranges.alcohol, beer.printed_alcohol(), draw);
+            return weigh_inside(steps, beer.printed_alcohol(), ranges.alcohol, weight);
         default:
-            return false;
+            return;
     }
 }
 
@@ -98,6 +111,33 @@ bool is_any(const std::vector<double>& steps) {
     return std::any_of(steps.begin(), steps.end(), [](double step) { return step != 0.0; });
 }
 
+/// How far outside the accepted words a level is, draw by draw.
+std::vector<double> steps_by_words(std::span<const double> level, double habit,
+                                   const Expectation& expectation) {
+    std::vector<double> steps(level.size());
+    for (std::size_t draw = 0; draw < level.size(); ++draw) {
+        steps[draw] = steps_outside(level[draw] - habit, expectation.low, expectation.high);
+    }
+    return steps;
+}
+
+void count_missing(std::vector<double>& steps, std::span<const double> level) {
+    for (std::size_t draw = 0; draw < level.size(); ++draw) {
+        steps[draw] = level[draw] < absent_below ? std::min(steps[draw], steps_of_missing) : steps[draw];
+    }
+}
+
+/// Takes the number's steps where it is further out than the word, and tells whether it mostly is.
+bool take_number(std::vector<double>& steps, const std::vector<double>& by_number) {
+    std::size_t told_by_number = 0;
+    for (std::size_t draw = 0; draw < by_number.size(); ++draw) {
+        const bool number_says_more = std::abs(by_number[draw]) > std::abs(steps[draw]);
+        steps[draw] = number_says_more ? by_number[draw] : steps[draw];
+        told_by_number += number_says_more ? 1 : 0;
+    }
+    return 2 * told_by_number > steps.size();
+}
+
 Deviation deviation_of(Attribute attribute, const Expectation& expectation, double habit,
                        const Impression& beer, const Style& style, const ScoreSheet& score_sheet) {
     Deviation deviation{.section = section_of(attribute),
@@ -120,22 +160,15 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
         return deviation;
     }
     const std::span<const double> level = beer.level(attribute);
-    deviation.steps.resize(level.size());
-    std::size_t told_by_number = 0;
-    for (std::size_t draw = 0; draw < level.size(); ++draw) {
-        double by_words = steps_outside(level[draw] - habit, expectation.low, expectation.high);
-        if (may_be_missing && level[draw] < absent_below) {
-            by_words = std::min(by_words, steps_of_missing);
-        }
-        if (by_words != 0.0 && numbers_are_met(attribute, beer, style.ranges, draw)) {
-            by_words *= score_sheet.in_range_weight;
-        }
-        const bool number_says_more = !by_number.empty() && std::abs(by_number[draw]) > std::abs(by_words);
-        deviation.steps[draw] = number_says_more ? by_number[draw] : by_words;
-        told_by_number += number_says_more ? 1 : 0;
+    deviation.steps = steps_by_words(level, habit, expectation);
+    if (may_be_missing) {
+        count_missing(deviation.steps, level);
     }
+    if (is_any(deviation.steps)) {
+        weigh_by_numbers(deviation.steps, attribute, beer, style.ranges, score_sheet.in_range_weight);
+    }
+    deviation.told_by_number = take_number(deviation.steps, by_number);
     deviation.is_inside = !is_any(deviation.steps);
-    deviation.told_by_number = 2 * told_by_number > level.size();
     return deviation;
 }
 

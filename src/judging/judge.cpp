@@ -20,12 +20,16 @@ constexpr double fewest_points = 0.15;
 constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
                                                       Section::mouthfeel, Section::overall};
 
-void add_finding(const Deviation& deviation, Direction direction, const Tally& tally, const Impression& beer,
-                 std::vector<Finding>& findings) {
-    const double draws = static_cast<double>(beer.draws());
-    const double noticed = tally.noticed / draws;
-    const double points = tally.points / draws;
-    if (noticed >= least_notice && points >= fewest_points) {
+void add_finding(const Account& account, const Cause& cause, const Charge& charge, Direction direction,
+                 const Impression& beer, std::vector<Finding>& findings) {
+    const Deviation& deviation = *charge.deviation;
+    const double points = (direction == Direction::above ? charge.above : charge.below).points /
+                          static_cast<double>(beer.draws());
+    if (points < fewest_points) {
+        return;
+    }
+    const double noticed = account.chance_of_notice(cause, charge, direction);
+    if (noticed >= least_notice) {
         findings.push_back({.section = deviation.section,
                             .attribute = word_of(deviation),
                             .direction = direction,
@@ -58,23 +62,6 @@ std::vector<NumberCheck> check_numbers(const Beer& beer, const StyleRanges& rang
     return numbers;
 }
 
-/// The causes that show in something outside, in the order of the sheet.
-std::vector<std::size_t> causes_at_work(const std::vector<Deviation>& deviations, const Tariff& tariff) {
-    std::vector<bool> is_at_work(tariff.score_sheet().causes.size(), false);
-    for (const Deviation& deviation : deviations) {
-        if (const auto cause = tariff.cause_of(place_of(deviation)); cause && !deviation.is_inside) {
-            is_at_work[*cause] = true;
-        }
-    }
-    std::vector<std::size_t> causes;
-    for (std::size_t cause = 0; cause < is_at_work.size(); ++cause) {
-        if (is_at_work[cause]) {
-            causes.push_back(cause);
-        }
-    }
-    return causes;
-}
-
 }  // namespace
 
 PointsAtRisk summary(const Estimate<double>& points) {
@@ -91,15 +78,15 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
             const std::vector<Finding>& beside_levels) {
     const ScoreSheet& score_sheet = tariff.score_sheet();
     const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
-    Account account(tariff, beer.draws());
+    Account account(tariff, deviations, beer.draws(), Noting::each_charge);
     Sheet sheet;
     for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
-        std::vector<Charge> charges = account.charges_of(cause, deviations);
+        std::vector<Charge> charges = account.charges_of(cause);
         account.take(score_sheet.causes[cause], charges);
-        for (Charge& charge : charges) {
-            account.count_notice(score_sheet.causes[cause], charge);
-            add_finding(*charge.deviation, Direction::above, charge.above, beer, sheet.findings);
-            add_finding(*charge.deviation, Direction::below, charge.below, beer, sheet.findings);
+        for (const Charge& charge : charges) {
+            for (const Direction direction : {Direction::above, Direction::below}) {
+                add_finding(account, score_sheet.causes[cause], charge, direction, beer, sheet.findings);
+            }
         }
     }
     for (const Finding& finding : beside_levels) {
@@ -137,9 +124,9 @@ Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardsti
                                 const std::vector<Finding>& beside_levels) {
     const ScoreSheet& score_sheet = tariff.score_sheet();
     const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
-    Account account(tariff, beer.draws());
-    for (const std::size_t cause : causes_at_work(deviations, tariff)) {
-        std::vector<Charge> charges = account.charges_of(cause, deviations);
+    Account account(tariff, deviations, beer.draws(), Noting::points_only);
+    for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
+        std::vector<Charge> charges = account.charges_of(cause);
         account.take(score_sheet.causes[cause], charges);
     }
     for (const Finding& finding : beside_levels) {

@@ -46,7 +46,7 @@ bool has_finding(const std::vector<Finding>& findings, std::string_view attribut
 }
 
 struct Marked {
-    Strength strength;
+    const Deviation* deviation = nullptr;
     double mark = 0.0;
 };
 
@@ -61,20 +61,20 @@ std::vector<Strength> strengths_of(const std::vector<Deviation>& deviations,
         const double mark = attribute ? mark_of_style(scale_of(*attribute), deviation) : 0.0;
         if (!deviation.assumed && mark > 0.0 && share_inside(deviation) >= likely &&
             !has_finding(findings, word_of(*attribute))) {
-            marked.push_back({{*attribute, level_of(deviation, beer, profile), deviation.accepted_low,
-                               deviation.accepted_high},
-                              mark});
+            marked.push_back({&deviation, mark});
         }
     }
     std::stable_sort(marked.begin(), marked.end(),
                      [](const Marked& first, const Marked& second) { return first.mark > second.mark; });
     std::vector<Strength> strengths;
-    for (const Marked& each : marked) {
+    for (const auto& [deviation, mark] : marked) {
+        const Attribute attribute = *deviation->attribute;
         const bool named = std::any_of(strengths.begin(), strengths.end(), [&](const Strength& strength) {
-            return word_of(strength.attribute) == word_of(each.strength.attribute);
+            return word_of(strength.attribute) == word_of(attribute);
         });
         if (!named && strengths.size() < most_strengths) {
-            strengths.push_back(each.strength);
+            strengths.push_back({attribute, level_of(*deviation, beer, profile), deviation->accepted_low,
+                                 deviation->accepted_high});
         }
     }
     return strengths;

@@ -41,10 +41,14 @@ std::string_view name_of_sensed(std::size_t sensed) {
                                     : name_of(all_attributes()[sensed]);
 }
 
-Tariff::Tariff(const ScoreSheet& score_sheet) : score_sheet_(&score_sheet), cost_of_miss_(score_sheet) {
+Tariff::Tariff(const ScoreSheet& score_sheet)
+    : score_sheet_(&score_sheet), cost_of_miss_(score_sheet), shown_by_(score_sheet.causes.size()) {
     for (std::size_t sensed = 0; sensed < sensed_count; ++sensed) {
         const std::string name(name_of_sensed(sensed));
         cause_[sensed] = cause_shown_by(name, score_sheet);
+        if (cause_[sensed]) {
+            shown_by_[*cause_[sensed]].push_back(sensed);
+        }
         miss_above_[sensed] = miss_named(name + ".above", score_sheet);
         miss_below_[sensed] = miss_named(name + ".below", score_sheet);
     }

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include "judging/cost_of_miss.hpp"
 #include "judging/deviation.hpp"
@@ -24,6 +25,9 @@ class Tariff {
     const ScoreSheet& score_sheet() const { return *score_sheet_; }
     const CostOfMiss& cost_of_miss() const { return cost_of_miss_; }
 
+    /// Everything that shows a cause of the sheet, named by its place, in the order of the attributes.
+    const std::vector<std::size_t>& shown_by(std::size_t cause) const { return shown_by_[cause]; }
+
     /// The place among the sheet's causes of the one that this shows, if any.
     std::optional<std::size_t> cause_of(std::size_t sensed) const { return cause_[sensed]; }
     /// Which of the sheet's lists of findings that are one miss it is in, for too much and for too little.
@@ -35,6 +39,7 @@ class Tariff {
 
     const ScoreSheet* score_sheet_;
     CostOfMiss cost_of_miss_;
+    std::vector<std::vector<std::size_t>> shown_by_;
     ByPlace cause_;
     ByPlace miss_above_;
     ByPlace miss_below_;

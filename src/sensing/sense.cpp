@@ -50,7 +50,7 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
     const double highest = highest_level(attribute);
     std::vector<double> levels(level.count());
     for (std::size_t draw = 0; draw < levels.size(); ++draw) {
-        const double present = std::clamp(level[draw], 0.0, 1.0);
+        const double present = std::min(std::max(level[draw], 0.0), 1.0);
         const double sensed = level[draw] + present * error * deviate[draw];
         levels[draw] = std::min(std::max(sensed, 0.0), highest);
     }
