@@ -240,10 +240,12 @@ void add_screen(CLI::App& app, RawOptions& raw) {
 Examples:
   entrywise screen recipes/entries.csv
   entrywise screen recipes --status look,move --sort risk
+  entrywise screen entries.csv --competition harbor-cup.yaml
   entrywise screen - --format jsonl -o results.jsonl < entries.jsonl
 )");
     add_text(*command, "--guide", raw.guide, "GUIDE",
              "Guide of codes and places; the declared one if left out");
+    add_text(*command, "--competition", raw.competition, "FILE", "Whose entries these are");
     add_texts(*command, "--status", raw.statuses, "STATUS",
               "Only ready, look, move, incomplete or unreadable ones");
     add_texts(*command, "--category", raw.categories, "CODES", "Only entries of these styles");

@@ -25,10 +25,10 @@ Outcome<Recipe> recipe_in(const ClubEntry& entry, const Library& library) {
 }
 
 /// A style that the form names, with faults placed in the form.
-Outcome<StyleName> style_on_the_form(const std::string& code, const ClubEntry& entry, const Call& call,
-                                     const Library& library) {
+Outcome<StyleName> style_on_the_form(const std::string& code, const ClubEntry& entry,
+                                     const std::string& guide, const Library& library) {
     const bool names_its_guide = code.find('/') != std::string::npos;
-    const std::string name = call.guide.empty() || names_its_guide ? code : call.guide + '/' + code;
+    const std::string name = guide.empty() || names_its_guide ? code : guide + '/' + code;
     Outcome<Style> style = style_called(library, name);
     if (!style) {
         for (Fault& fault : style.faults) {
@@ -39,9 +39,10 @@ Outcome<StyleName> style_on_the_form(const std::string& code, const ClubEntry& e
     return StyleName{style->guide, style->code};
 }
 
-Outcome<Recipe> as_declared(Recipe recipe, const ClubEntry& entry, const Call& call, const Library& library) {
+Outcome<Recipe> as_declared(Recipe recipe, const ClubEntry& entry, const std::string& guide,
+                            const Library& library) {
     if (!entry.category.empty()) {
-        const Outcome<StyleName> style = style_on_the_form(entry.category, entry, call, library);
+        const Outcome<StyleName> style = style_on_the_form(entry.category, entry, guide, library);
         if (!style) {
             return style.faults;
         }
@@ -52,7 +53,7 @@ Outcome<Recipe> as_declared(Recipe recipe, const ClubEntry& entry, const Call& c
         recipe.style = *style;
     }
     if (!entry.base.empty()) {
-        const Outcome<StyleName> base = style_on_the_form(entry.base, entry, call, library);
+        const Outcome<StyleName> base = style_on_the_form(entry.base, entry, guide, library);
         if (!base) {
             return base.faults;
         }
@@ -66,18 +67,18 @@ Outcome<Recipe> as_declared(Recipe recipe, const ClubEntry& entry, const Call& c
 
 }  // namespace
 
-Outcome<EntryRead> entry_read(const ClubEntry& entry, const Call& call, const Knowledge& knowledge) {
+Outcome<EntryRead> entry_read(const ClubEntry& entry, const std::string& guide, const Knowledge& knowledge) {
     if (!entry.faults.empty()) {
         return entry.faults;
     }
     Outcome<Recipe> recipe = recipe_in(entry, knowledge.library);
     if (recipe) {
-        recipe = as_declared(*std::move(recipe.value), entry, call, knowledge.library);
+        recipe = as_declared(*std::move(recipe.value), entry, guide, knowledge.library);
     }
     if (!recipe) {
         return recipe.faults;
     }
-    EntryRead read{*std::move(recipe.value), {}, {}};
+    EntryRead read{*std::move(recipe.value), {}, {}, {}};
     if (!read.recipe.style) {
         return read;
     }

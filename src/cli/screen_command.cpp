@@ -11,6 +11,7 @@
 
 #include "base/number.hpp"
 #include "cli/commands.hpp"
+#include "cli/competition_named.hpp"
 #include "cli/each_input.hpp"
 #include "cli/entry_recipe.hpp"
 #include "cli/entry_source.hpp"
@@ -19,6 +20,7 @@
 #include "cli/streams.hpp"
 #include "cli/unfinished_run.hpp"
 #include "judging/palate_step.hpp"
+#include "reading/competition_reader.hpp"
 #include "reading/style_name.hpp"
 #include "report/fault_text.hpp"
 #include "report/screen_csv.hpp"
@@ -36,10 +38,31 @@ namespace {
 /// What the entries are held against, the same for all of them.
 struct Evening {
     std::shared_ptr<const Knowledge> knowledge;
+    std::string guide;                                 ///< of codes that name none; none for the usual
     std::map<std::string, std::vector<Style>> styles;  ///< of each guide
     std::map<std::string, LineUp> line_ups;            ///< of these
     std::vector<StyleName> categories;                 ///< that are asked for; none for all
+    std::optional<Competition> competition;            ///< whose entries they are
 };
+
+/// Makes the styles ready in which entries may stand: those that the competition accepts, or else those of
+/// each guide.
+std::vector<Fault> line_up(Evening& evening) {
+    const Library& library = evening.knowledge->library;
+    const bool one_guide = evening.competition || !evening.guide.empty();
+    const std::vector<std::string> guides =
+        one_guide ? std::vector<std::string>{evening.guide} : library.guides();
+    for (const std::string& guide : guides) {
+        Outcome<std::vector<Style>> styles =
+            evening.competition ? styles_accepted(*evening.competition, library) : styles_of(library, guide);
+        if (!styles) {
+            return styles.faults;
+        }
+        const std::vector<Style>& kept = evening.styles[guide] = *std::move(styles.value);
+        evening.line_ups.try_emplace(guide, kept, evening.knowledge->handbook);
+    }
+    return {};
+}
 
 Outcome<Evening> evening_for(const Call& call) {
     Outcome<Knowledge> knowledge = knowledge_for(call);
@@ -49,19 +72,21 @@ Outcome<Evening> evening_for(const Call& call) {
     Evening evening;
     evening.knowledge = std::make_shared<const Knowledge>(*std::move(knowledge.value));
     const Library& library = evening.knowledge->library;
-    const std::vector<std::string> guides =
-        call.guide.empty() ? library.guides() : std::vector<std::string>{call.guide};
-    for (const std::string& guide : guides) {
-        Outcome<std::vector<Style>> styles = styles_of(library, guide);
-        if (!styles) {
-            return styles.faults;
+    if (!call.competition.empty()) {
+        Outcome<Competition> competition = competition_named(call.competition, library);
+        if (!competition) {
+            return competition.faults;
         }
-        const std::vector<Style>& kept = evening.styles[guide] = *std::move(styles.value);
-        evening.line_ups.try_emplace(guide, kept, evening.knowledge->handbook);
+        evening.competition = std::move(competition.value);
+    }
+    evening.guide = evening.competition ? evening.competition->guide : call.guide;
+    if (std::vector<Fault> faults = line_up(evening); !faults.empty()) {
+        return faults;
     }
     for (const std::string& code : call.categories) {
-        const bool names_its_guide = call.guide.empty() || code.find('/') != std::string::npos;
-        const Outcome<Style> style = style_called(library, names_its_guide ? code : call.guide + '/' + code);
+        const bool names_its_guide = evening.guide.empty() || code.find('/') != std::string::npos;
+        const Outcome<Style> style =
+            style_called(library, names_its_guide ? code : evening.guide + '/' + code);
         if (!style) {
             return style.faults;
         }
@@ -70,11 +95,11 @@ Outcome<Evening> evening_for(const Call& call) {
     return evening;
 }
 
-/// The styles among which the best place is looked for: those of the guide that was asked for, or else of the
-/// one that the entry declares.
-const LineUp& places_for(const EntryRead& read, const Evening& evening, const Call& call) {
+/// The styles among which the best place is looked for: those that the competition accepts or of the guide
+/// that was asked for, or else of the guide that the entry declares.
+const LineUp& places_for(const EntryRead& read, const Evening& evening) {
     const std::string declared = read.style ? read.style->guide : std::string(default_guide);
-    const auto found = evening.line_ups.find(call.guide.empty() ? declared : call.guide);
+    const auto found = evening.line_ups.find(evening.guide.empty() ? declared : evening.guide);
     return found == evening.line_ups.end() ? evening.line_ups.begin()->second : found->second;
 }
 
@@ -87,7 +112,7 @@ struct Done {
 };
 
 Screening screened_by(ClubEntry entry, const Evening& evening, const Call& call, Deviates& dice) {
-    Outcome<EntryRead> read = entry_read(entry, call, *evening.knowledge);
+    Outcome<EntryRead> read = entry_read(entry, evening.guide, *evening.knowledge);
     entry.recipe.reset();
     if (call.blind) {
         const std::string told_as = "entry " + entry.number;
@@ -102,7 +127,10 @@ Screening screened_by(ClubEntry entry, const Evening& evening, const Call& call,
     if (!read) {
         return {unreadable(std::move(entry), std::move(read.faults)), {}};
     }
-    return screen(std::move(entry), *read, places_for(*read, evening, call), dice);
+    if (evening.competition && read->style) {
+        read.value->seat = seat_of(*evening.competition, *read->style);
+    }
+    return screen(std::move(entry), *read, places_for(*read, evening), dice);
 }
 
 Done dealt_with(NumberedEntry numbered, const Evening& evening, const Call& call, Deviates& dice) {

@@ -39,7 +39,7 @@ class CompetitionReader {
     Competition read(Fields& fields) {
         competition_.file = faults_.file();
         competition_.name = fields.required<std::string>("name");
-        guide_ = guide_in(fields);
+        competition_.guide = guide_in(fields);
         competition_.must_declare = fields.optional<Texts>("declares").value_or(Texts());
         competition_.entries_per_brewer = count_in(fields, "entries_per_brewer");
         const Node* accepted = fields.find("accepts");
@@ -127,11 +127,12 @@ class CompetitionReader {
             return;
         }
         const bool names_its_guide = text->find('/') != std::string_view::npos;
-        const auto wanted =
-            style_name_from(names_its_guide ? std::string(*text) : fmt::format("{}/{}", guide_, *text));
+        const auto wanted = style_name_from(
+            names_its_guide ? std::string(*text) : fmt::format("{}/{}", competition_.guide, *text));
         const std::vector<StyleName> found = wanted ? styles_called(*wanted) : std::vector<StyleName>();
         if (found.empty()) {
-            faults_.add(item.position, unknown(wanted.value_or(StyleName{guide_, std::string(*text)})));
+            faults_.add(item.position,
+                        unknown(wanted.value_or(StyleName{competition_.guide, std::string(*text)})));
         }
         for (const StyleName& name : found) {
             if (accepts(competition_, name)) {
@@ -169,7 +170,7 @@ class CompetitionReader {
     }
 
     void accept_guide() {
-        for (StyleName& name : library_.style_names(guide_)) {
+        for (StyleName& name : library_.style_names(competition_.guide)) {
             if (entered_code(name.code) == name.code) {
                 competition_.accepted.push_back({std::move(name), std::nullopt});
             }
@@ -179,7 +180,6 @@ class CompetitionReader {
     const Library& library_;
     FaultLog& faults_;
     Competition competition_;
-    std::string guide_;
 };
 
 void remark_on_declarations(const Node* list, const Texts& known, FaultLog& remarks) {

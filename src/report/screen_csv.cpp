@@ -141,6 +141,11 @@ std::vector<std::string> row_of(const Screened& screened) {
     return row;
 }
 
+void add_seat(std::vector<std::string>& row, const std::optional<Seat>& seat) {
+    row.emplace_back(!seat ? "" : seat->is_accepted ? "yes" : "no");
+    row.push_back(seat && seat->table ? csv_field(seat->table->code) : std::string());
+}
+
 /// The columns that entries brought along, each once, as they first come.
 std::vector<std::string> columns_brought(const std::vector<Screened>& entries) {
     std::vector<std::string> names;
@@ -158,13 +163,21 @@ std::vector<std::string> columns_brought(const std::vector<Screened>& entries) {
 
 std::string screen_csv(const std::vector<Screened>& entries) {
     const std::vector<std::string> brought = columns_brought(entries);
+    const bool is_competition = std::any_of(
+        entries.begin(), entries.end(), [](const Screened& screened) { return screened.seat.has_value(); });
     std::vector<std::string> header = names_of_fields();
+    if (is_competition) {
+        header.insert(header.end(), {"accepted", "judged_at"});
+    }
     for (const std::string& name : brought) {
         header.push_back(csv_field(name));
     }
     std::string text = csv_row(header);
     for (const Screened& screened : entries) {
         std::vector<std::string> row = row_of(screened);
+        if (is_competition) {
+            add_seat(row, screened.seat);
+        }
         for (const std::string& name : brought) {
             row.push_back(column_of(screened.entry, name));
         }

@@ -95,6 +95,10 @@ Json of_a_style(const Check& check, const ScoreSheet& score_sheet) {
     return document;
 }
 
+Json table_json(const CompetitionTable& table) {
+    return {{"code", table.code}, {"name", table.name}};
+}
+
 Json ends_json(double low, double high, int decimals) {
     return Json::array({json_number(low, decimals), json_number(high, decimals)});
 }
@@ -103,8 +107,12 @@ Json flights_json(const std::vector<Flight>& flights, const std::vector<Screened
     Json result = Json::array();
     for (const Flight& flight : flights) {
         Json one;
-        one["style"] = style_name_json(flight.category);
-        one["style"]["name"] = flight.title;
+        if (flight.table) {
+            one["table"] = table_json(*flight.table);
+        } else {
+            one["style"] = style_name_json(flight.category);
+            one["style"]["name"] = flight.title;
+        }
         one["alcohol"] = ends_json(in(flight.alcohol.low, percent_by_volume),
                                    in(flight.alcohol.high, percent_by_volume), alcohol_decimals);
         one["bitterness"] =
@@ -162,6 +170,10 @@ Json screening_json(const Screening& screening, const ScoreSheet& score_sheet) {
         }
     }
     line["best"] = screened.best ? best_json(*screened.best) : Json(nullptr);
+    if (screened.seat) {
+        line["accepted"] = screened.seat->is_accepted;
+        line["table"] = screened.seat->table ? table_json(*screened.seat->table) : Json(nullptr);
+    }
     line["missing"] = screened.missing;
     line["allergens"] = screened.allergens;
     line["fingerprint"] = fingerprint_text(screened.fingerprint);

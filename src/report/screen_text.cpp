@@ -110,6 +110,17 @@ std::string place_text(const BestPlace& best) {
     return best.name.code + ' ' + best.title + (best.base ? " on " + best.base->code : "");
 }
 
+/// What a competition says of an entry in a style that it does not accept.
+std::string refusal_of(const Screened& screened) {
+    std::string text =
+        fmt::format("{} does not accept {}.", screened.seat->competition, category_of(screened));
+    if (screened.best) {
+        text += fmt::format(" Of what it accepts, {} fits best: {} points at risk.",
+                            place_text(*screened.best), points_text(screened.best->at_risk.median));
+    }
+    return text;
+}
+
 std::vector<std::string> points_to_talk_about(const Screened& screened) {
     std::vector<std::string> texts;
     for (const Fault& fault : screened.faults) {
@@ -118,7 +129,9 @@ std::vector<std::string> points_to_talk_about(const Screened& screened) {
     if (!screened.missing_note.empty()) {
         texts.push_back(screened.missing_note);
     }
-    if (screened.best && !screened.style) {
+    if (screened.seat && !screened.seat->is_accepted) {
+        texts.push_back(refusal_of(screened));
+    } else if (screened.best && !screened.style) {
         texts.push_back(fmt::format("It would stand best as {}: {} points at risk.",
                                     place_text(*screened.best), points_text(screened.best->at_risk.median)));
     } else if (screened.best && screened.best->gain >= points_worth_a_move) {
@@ -177,6 +190,10 @@ std::size_t flight_columns(const TextStyle& style) {
     return std::min(enough, style.width - count_columns - 2 * span_columns);
 }
 
+std::string name_of(const Flight& flight) {
+    return (flight.table ? "table " + flight.table->code : flight.category.code) + ' ' + flight.title;
+}
+
 /// The row of a flight, with its entries behind it where they fit into the line, and else below.
 std::string flight_text(const Flight& flight, const std::vector<Screened>& entries, const TextStyle& style) {
     const auto alcohol = [](AlcoholByVolume value) {
@@ -184,7 +201,7 @@ std::string flight_text(const Flight& flight, const std::vector<Screened>& entri
     };
     const auto bitterness = [](Bitterness value) { return fixed(in(value, ibu), bitterness_decimals); };
     const std::string line =
-        cell(flight.category.code + ' ' + flight.title, flight_columns(style), style) +
+        cell(name_of(flight), flight_columns(style), style) +
         at_right(std::to_string(flight.order.size()), count_columns) +
         at_right(span_of(alcohol(flight.alcohol.low), alcohol(flight.alcohol.high), style), span_columns) +
         at_right(span_of(bitterness(flight.bitterness.low), bitterness(flight.bitterness.high), style),

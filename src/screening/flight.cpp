@@ -25,9 +25,10 @@ std::tuple<std::string, double, std::string> in_parts(const StyleName& name) {
     return {name.guide, number.value_or(behind_all), name.code.substr(digits)};
 }
 
-struct InGuideOrder {
-    bool operator()(const StyleName& first, const StyleName& second) const {
-        return stands_before(first, second);
+/// What stands behind the tables, and the code of the table or category.
+struct InOrder {
+    bool operator()(const std::pair<bool, StyleName>& first, const std::pair<bool, StyleName>& second) const {
+        return first.first != second.first ? second.first : stands_before(first.second, second.second);
     }
 };
 
@@ -62,20 +63,25 @@ bool stands_before(const StyleName& first, const StyleName& second) {
 }
 
 std::vector<Flight> flights_of(const std::vector<Screened>& entries) {
-    std::map<StyleName, Flight, InGuideOrder> flights;
+    std::map<std::pair<bool, StyleName>, Flight, InOrder> flights;
     for (std::size_t place = 0; place < entries.size(); ++place) {
         const Screened& screened = entries[place];
-        if (!screened.style || !screened.figures) {
+        const bool is_refused = screened.seat && !screened.seat->is_accepted;
+        if (!screened.style || !screened.figures || is_refused) {
             continue;
         }
         const StyleName category{screened.style->guide, entered_code(screened.style->code)};
-        Flight& flight = flights[category];
-        flight.category = category;
-        flight.title = flight.title.empty() ? title_of(screened, category) : flight.title;
+        const auto table = screened.seat ? screened.seat->table : std::nullopt;
+        Flight& flight = flights[{!table, table ? StyleName{{}, table->code} : category}];
+        if (flight.order.empty()) {
+            flight.category = category;
+            flight.title = table ? table->name : title_of(screened, category);
+            flight.table = table;
+        }
         flight.order.push_back(place);
     }
     std::vector<Flight> result;
-    for (auto& [category, flight] : flights) {
+    for (auto& [place, flight] : flights) {
         put_in_order(flight, entries);
         result.push_back(std::move(flight));
     }

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "advice/declaration_note.hpp"
+#include "base/text.hpp"
 #include "judging/declared.hpp"
 #include "judging/tasting.hpp"
 #include "screening/fingerprint.hpp"
@@ -44,6 +45,23 @@ double points_of_the_beer(const Sheet& sheet) {
     return std::max(points, 0.0);
 }
 
+/// What only the competition wants to know costs no points, as it is nothing to judge by.
+void add_missing_besides(Screened& screened, const EntryRead& read, const Seat& seat,
+                         const Handbook& handbook) {
+    Style asking = *read.style;
+    asking.must_declare = seat.asks_besides;
+    std::vector<std::string> said;
+    for (const Declaration& declaration :
+         missing_declarations(read.recipe, asking, handbook.phrases.declarations)) {
+        screened.missing.push_back(declaration.name);
+        said.push_back(declaration.said);
+    }
+    if (!said.empty()) {
+        const std::string note = seat.competition + " asks for " + listed(said, "and") + " on the form.";
+        screened.missing_note += screened.missing_note.empty() ? note : ' ' + note;
+    }
+}
+
 void add_missing(Screened& screened, const EntryRead& read, const Handbook& handbook) {
     if (!read.style) {
         screened.missing = {"category"};
@@ -58,13 +76,23 @@ void add_missing(Screened& screened, const EntryRead& read, const Handbook& hand
     if (!missing.empty()) {
         screened.missing_note = note_on_missing(missing, *read.style);
     }
+    if (read.seat) {
+        add_missing_besides(screened, read, *read.seat, handbook);
+    }
 }
 
 bool concerns_safety(const Caution& caution) {
     return caution.kind == "pressure" || caution.kind == "botanical";
 }
 
+bool is_refused(const Screened& screened) {
+    return screened.seat && !screened.seat->is_accepted;
+}
+
 Status status_of(const Screened& screened) {
+    if (is_refused(screened)) {
+        return screened.best ? Status::move : Status::look;
+    }
     if (!screened.missing.empty()) {
         return Status::incomplete;
     }
@@ -90,9 +118,12 @@ Screening screen(ClubEntry entry, const EntryRead& read, const LineUp& line_up, 
     Tasting tasting = taste(read.recipe, handbook.perception, dice);
     screened.figures = figures_of(tasting.beer);
     screened.cautions = cautions_of(read.recipe, tasting.beer);
-    add_missing(screened, read, handbook);
+    screened.seat = read.seat;
+    if (!is_refused(screened)) {
+        add_missing(screened, read, handbook);
+    }
     std::optional<StyleName> judged;
-    if (read.style && !read.base_style && screened.missing.empty()) {
+    if (read.style && !read.base_style && screened.missing.empty() && !is_refused(screened)) {
         judged = StyleName{read.style->guide, read.style->code};
     }
     const std::optional<EntryPlace> leading = leading_place(tasting, line_up, judged);

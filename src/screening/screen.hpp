@@ -8,6 +8,7 @@
 #include "brewing/deviates.hpp"
 #include "recipe/recipe.hpp"
 #include "screening/screened.hpp"
+#include "style/competition.hpp"
 #include "style/style.hpp"
 
 namespace entrywise {
@@ -18,6 +19,7 @@ struct EntryRead {
     Recipe recipe;
     std::optional<Style> style;
     std::optional<Style> base_style;
+    std::optional<Seat> seat;  ///< in the competition that it is entered in, where one is named
 };
 
 /// What came of an entry, with all that a check tells of it where it declares a style.

@@ -15,11 +15,13 @@
 #include "recipe/recipe.hpp"
 #include "screening/best_place.hpp"
 #include "screening/entry.hpp"
+#include "style/competition.hpp"
 
 namespace entrywise {
 
 /// What is to be done about an entry, the first that applies from the end: it cannot be read; the form must
-/// say more; it would stand better elsewhere; points or safety are worth a word; nothing.
+/// say more; it would stand better elsewhere; points or safety are worth a word; nothing. An entry in a style
+/// that the competition does not accept must move before its form is looked at.
 enum class Status { ready, look, move, incomplete, unreadable };
 
 inline constexpr std::array all_statuses{Status::ready, Status::look, Status::move, Status::incomplete,
@@ -52,6 +54,7 @@ struct Screened {
     std::string beer;                ///< the recipe's name
     std::optional<StyleName> style;  ///< declared, as the variant that it is judged by
     std::string style_title;
+    std::optional<Seat> seat;  ///< in the competition that it is entered in, where one is named
     std::optional<BeerFigures> figures;
     std::optional<PointsAtRisk> at_risk;  ///< in the declared style
     std::vector<TalkingPoint> talk;       ///< the dearest findings, at most three

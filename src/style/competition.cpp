@@ -41,6 +41,17 @@ const CompetitionTable* table_of(const Competition& competition, const StyleName
     return entry == nullptr || !entry->table ? nullptr : &competition.tables[*entry->table];
 }
 
+Seat seat_of(const Competition& competition, const Style& style) {
+    const StyleName name{style.guide, style.code};
+    const CompetitionTable* const table = table_of(competition, name);
+    const std::vector<std::string> asked = declarations_asked(competition, style);
+    const auto of_the_style = static_cast<std::ptrdiff_t>(style.must_declare.size());
+    return {.competition = competition.name,
+            .is_accepted = accepts(competition, name),
+            .table = table == nullptr ? std::nullopt : std::optional(*table),
+            .asks_besides = {asked.begin() + of_the_style, asked.end()}};
+}
+
 std::vector<std::string> declarations_asked(const Competition& competition, const Style& style) {
     std::vector<std::string> names = style.must_declare;
     if (const CompetitionTable* table = table_of(competition, {style.guide, style.code})) {
