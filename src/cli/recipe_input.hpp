@@ -1,23 +1,13 @@
 #pragma once
 
 #include <string>
-#include <vector>
 
 #include "base/fault.hpp"
-#include "interchange/remark.hpp"
+#include "knowledge/recipe_in_text.hpp"
 #include "reading/library.hpp"
-#include "reading/node.hpp"
 #include "recipe/recipe.hpp"
 
 namespace entrywise {
-
-/// A recipe as it came in.
-struct RecipeInput {
-    Recipe recipe;
-    Node document;                ///< as the recipe file that says the same
-    bool is_recipe_file = true;   ///< false for a file of another format
-    std::vector<Remark> remarks;  ///< on what another format made necessary
-};
 
 /// The recipe that a word of the call names: a recipe file, or a file of another format, by what it says or
 /// its ending. `pick` chooses one of several by name or number. Where someone has to type it, that is said.

@@ -1,4 +1,4 @@
-#include "cli/declared_variant.hpp"
+#include "knowledge/declared_variant.hpp"
 
 #include <algorithm>
 #include <string>
