@@ -42,23 +42,36 @@ std::vector<double> plain_draws(const Estimate<Quantity>& estimate) {
 
 std::vector<BeerNumber> numbers_of(const Beer& beer) {
     constexpr Attenuation one_percent = 0.01 * fully_attenuated;
-    return {
-        {"original_gravity", "original gravity", "SG", specific_gravity_decimals,
-         plain(beer.original_gravity.total, specific_gravity)},
-        {"final_gravity", "final gravity", "SG", specific_gravity_decimals,
-         plain(beer.final_gravity, specific_gravity)},
-        {"alcohol", "alcohol", "% vol", alcohol_decimals, plain(beer.alcohol, percent_by_volume)},
-        {"bitterness", "bitterness", "IBU", bitterness_decimals, plain(beer.bitterness.total, ibu)},
-        {"color", "color", "SRM", color_decimals, plain(beer.color.total, srm)},
-        {"carbonation", "carbonation", "vol", carbonation_decimals, plain(beer.carbonation, volume_of_co2)},
-        {"real_extract", "real extract", "°P", extract_decimals, plain(beer.real_extract, plato)},
-        {"apparent_attenuation", "apparent attenuation", "%", attenuation_percent_decimals,
-         plain(beer.apparent_attenuation, one_percent)},
-    };
+    std::vector<BeerNumber> numbers;
+    for (const Number number : guide_numbers()) {
+        numbers.push_back(number_of(beer, number));
+    }
+    numbers.push_back(
+        {"carbonation", "carbonation", "vol", carbonation_decimals, plain(beer.carbonation, volume_of_co2)});
+    numbers.push_back(
+        {"real_extract", "real extract", "°P", extract_decimals, plain(beer.real_extract, plato)});
+    numbers.push_back({"apparent_attenuation", "apparent attenuation", "%", attenuation_percent_decimals,
+                       plain(beer.apparent_attenuation, one_percent)});
+    return numbers;
 }
 
 BeerNumber number_of(const Beer& beer, Number number) {
-    return numbers_of(beer)[static_cast<std::size_t>(number)];
+    switch (number) {
+        case Number::final_gravity:
+            return {"final_gravity", "final gravity", "SG", specific_gravity_decimals,
+                    plain(beer.final_gravity, specific_gravity)};
+        case Number::alcohol:
+            return {"alcohol", "alcohol", "% vol", alcohol_decimals, plain(beer.alcohol, percent_by_volume)};
+        case Number::bitterness:
+            return {"bitterness", "bitterness", "IBU", bitterness_decimals,
+                    plain(beer.bitterness.total, ibu)};
+        case Number::color:
+            return {"color", "color", "SRM", color_decimals, plain(beer.color.total, srm)};
+        case Number::original_gravity:
+            break;
+    }
+    return {"original_gravity", "original gravity", "SG", specific_gravity_decimals,
+            plain(beer.original_gravity.total, specific_gravity)};
 }
 
 std::vector<double> draws_of(const Beer& beer, Number number) {
