@@ -25,6 +25,7 @@
 #include "report/fault_text.hpp"
 #include "report/screen_csv.hpp"
 #include "report/screen_json.hpp"
+#include "report/screen_page.hpp"
 #include "report/screen_text.hpp"
 #include "screening/flight.hpp"
 #include "screening/ordered_work.hpp"
@@ -257,6 +258,12 @@ std::vector<Value> at_places(const std::vector<Value>& values, const std::vector
     return chosen;
 }
 
+/// Where the entries came from; a folder or a table may be named after a brewer.
+std::string source_told(const Call& call) {
+    const std::string& word = call.words.front();
+    return call.blind ? std::string() : word == "-" ? "standard input" : word;
+}
+
 std::string whole_result(const std::vector<Screened>& entries, const std::vector<std::string>& objects,
                          const Call& call) {
     const std::vector<std::size_t> places = places_to_tell(entries, call);
@@ -264,8 +271,14 @@ std::string whole_result(const std::vector<Screened>& entries, const std::vector
         return screen_csv(at_places(entries, places));
     }
     const std::vector<Flight> flights = flights_of(entries);
-    return call.format == Format::json ? screen_json_text(at_places(objects, places), entries, flights)
-                                       : screen_text(entries, places, flights, text_style_for(call));
+    switch (call.format) {
+        case Format::json:
+            return screen_json_text(at_places(objects, places), entries, flights);
+        case Format::html:
+            return screen_page(entries, places, flights, source_told(call));
+        default:
+            return screen_text(entries, places, flights, text_style_for(call));
+    }
 }
 
 ExitStatus failed(const Fault& fault) {

@@ -8,7 +8,7 @@
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "quantity/printed_precision.hpp"
-#include "report/fault_text.hpp"
+#include "report/screen_words.hpp"
 #include "report/sheet_text.hpp"
 #include "style/variant.hpp"
 
@@ -45,12 +45,6 @@ Columns columns_for(const std::vector<Screened>& entries, const std::vector<std:
 
 std::string cell(std::string_view text, std::size_t columns, const TextStyle& style) {
     return at_left(cut_end(shown(text, style), columns - 1, style), columns);
-}
-
-/// The category as it was entered where it has no name.
-std::string category_of(const Screened& screened) {
-    return screened.style ? entered_code(screened.style->code) + ' ' + screened.style_title
-                          : screened.entry.category;
 }
 
 std::string status_text(const Screened& screened) {
@@ -106,54 +100,6 @@ std::string heading_of(const Screened& screened, const TextStyle& style) {
     return bold(paragraph(shown(text, style), 0, indent, style), style);
 }
 
-std::string place_text(const BestPlace& best) {
-    return best.name.code + ' ' + best.title + (best.base ? " on " + best.base->code : "");
-}
-
-/// What a competition says of an entry in a style that it does not accept.
-std::string refusal_of(const Screened& screened) {
-    std::string text =
-        fmt::format("{} does not accept {}.", screened.seat->competition, category_of(screened));
-    if (screened.best) {
-        text += fmt::format(" Of what it accepts, {} fits best: {} points at risk.",
-                            place_text(*screened.best), points_text(screened.best->at_risk.median));
-    }
-    return text;
-}
-
-std::vector<std::string> points_to_talk_about(const Screened& screened) {
-    std::vector<std::string> texts;
-    for (const Fault& fault : screened.faults) {
-        texts.push_back(to_line(fault));
-    }
-    if (!screened.missing_note.empty()) {
-        texts.push_back(screened.missing_note);
-    }
-    if (screened.seat && !screened.seat->is_accepted) {
-        texts.push_back(refusal_of(screened));
-    } else if (screened.best && !screened.style) {
-        texts.push_back(fmt::format("It would stand best as {}: {} points at risk.",
-                                    place_text(*screened.best), points_text(screened.best->at_risk.median)));
-    } else if (screened.best && screened.best->gain >= points_worth_a_move) {
-        texts.push_back(fmt::format("As {}: {} points at risk, {} fewer{}.", place_text(*screened.best),
-                                    points_text(screened.best->at_risk.median),
-                                    points_text(screened.best->gain),
-                                    screened.missing.empty() ? "" : " even if all is declared"));
-    }
-    for (const TalkingPoint& point : screened.talk) {
-        texts.push_back(fmt::format("{} ({} points)", point.note, points_text(point.points)));
-    }
-    for (const Caution& caution : screened.cautions) {
-        if (caution.kind != "allergen") {
-            texts.push_back(caution.text);
-        }
-    }
-    if (!screened.duplicate_of.empty()) {
-        texts.push_back(fmt::format("The same recipe as entry {}.", screened.duplicate_of));
-    }
-    return texts;
-}
-
 std::string talk_text(const std::vector<Screened>& entries, const std::vector<std::size_t>& places,
                       const TextStyle& style) {
     std::string text;
@@ -170,14 +116,6 @@ std::string talk_text(const std::vector<Screened>& entries, const std::vector<st
     return text.empty() ? text : '\n' + bold("To talk about", style) + '\n' + text;
 }
 
-std::string numbers_of(const std::vector<Screened>& entries, const std::vector<std::size_t>& places) {
-    std::vector<std::string> numbers;
-    for (const std::size_t place : places) {
-        numbers.push_back(entries[place].entry.number);
-    }
-    return joined(numbers, ", ");
-}
-
 std::string span_of(const std::string& low, const std::string& high, const TextStyle& style) {
     return low == high ? low : low + std::string(dash(style)) + high;
 }
@@ -188,10 +126,6 @@ constexpr std::size_t span_columns = 10;
 std::size_t flight_columns(const TextStyle& style) {
     constexpr std::size_t enough = 36;
     return std::min(enough, style.width - count_columns - 2 * span_columns);
-}
-
-std::string name_of(const Flight& flight) {
-    return (flight.table ? "table " + flight.table->code : flight.category.code) + ' ' + flight.title;
 }
 
 /// The row of a flight, with its entries behind it where they fit into the line, and else below.
@@ -228,19 +162,7 @@ std::string flights_text(const std::vector<Flight>& flights, const std::vector<S
 
 std::string allergens_text(const std::vector<Screened>& entries, const std::vector<std::size_t>& places,
                            const TextStyle& style) {
-    std::map<std::string, std::vector<std::size_t>> holding;
-    std::size_t known = 0;
-    for (const std::size_t place : places) {
-        known += entries[place].figures ? 1U : 0U;
-        for (const std::string& allergen : entries[place].allergens) {
-            holding[allergen].push_back(place);
-        }
-    }
-    std::vector<std::string> texts;
-    for (const auto& [allergen, where] : holding) {
-        texts.push_back(allergen + " in " +
-                        (where.size() == known ? "all that could be read" : numbers_of(entries, where)));
-    }
+    const std::vector<std::string> texts = allergen_words(entries, places);
     return texts.empty()
                ? std::string()
                : '\n' + paragraph(shown("Allergens: " + joined(texts, "; ") + ".", style), 0, 2, style);

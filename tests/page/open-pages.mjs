@@ -17,8 +17,8 @@ const screens = [
 ];
 
 // The most sheets of paper that each kind of page may take.
-const sheets = { check: 2, name: 2, rank: 2, mend: 2, explain: 2, several: 7 };
-const mostBytes = { club: 3_000_000 };
+const sheets = { check: 2, name: 2, rank: 2, mend: 2, explain: 2, several: 7, screen: 3 };
+const mostBytes = { "screen-large": 3_000_000 };
 const usualMostBytes = 300_000;
 
 const names = {
@@ -127,28 +127,53 @@ async function secondsToOpen(file, told) {
   return least;
 }
 
-async function useClubPage(file, told) {
+// Each name of the evening is shown as it is, and does nothing.
+async function readNames(page, told) {
+  const [shown, foreign] = await page.evaluate(() => [
+    [...document.querySelectorAll(".entries summary")].map((summary) => summary.textContent),
+    document.querySelectorAll(".entries img, .entries script, .entries b").length,
+  ]);
+  for (const name of Object.values(names)) if (!shown.includes(name)) told(`no row is named ${name}`);
+  if (foreign) told(`${foreign} elements that came from a name`);
+}
+
+async function openLargeEvening(file, told) {
   const seconds = await secondsToOpen(file, told);
   if (seconds > 1) told(`opened in ${seconds.toFixed(1)} s`);
+  return seconds;
+}
+
+// Sorts, filters, opens and follows a link, as an organizer would.
+async function useEvening(file, told) {
   const { page, context } = await open(file, { viewport: { width: 1280, height: 800 } }, told);
   const column = (index) => page.evaluate((at) => [...document.querySelectorAll(".entries tbody tr")].filter((row) => !row.hidden).map((row) => row.cells[at].textContent.trim()), index);
-  const isSorted = (texts) => texts.every((text, index) => index === 0 || parseFloat(texts[index - 1]) <= parseFloat(text));
+  const rows = await column(0);
   await page.getByRole("button", { name: "At risk" }).click();
-  if (!isSorted(await column(4))) told("not sorted by points at risk");
+  const points = (await column(4)).map((text) => (text === "–" ? -1 : parseFloat(text)));
+  if (points.some((each, index) => each < points[index - 1])) told("not sorted by points at risk");
+  await page.getByRole("button", { name: "Entry" }).click();
+  const entries = (await column(0)).map(Number);
+  if (entries.some((each, index) => each < entries[index - 1])) told("not sorted by the number of the entry");
   const category = await page.locator("select[name=category] option").nth(1).textContent();
   await page.selectOption("select[name=category]", category);
   const shown = await column(2);
-  if (!shown.length || shown.some((text) => !text.startsWith(category))) told(`the filter for ${category} shows others`);
+  if (!shown.length || shown.length === rows.length || shown.some((text) => text !== category)) told(`the filter for ${category} shows ${shown}`);
   await page.locator("summary:visible").first().click();
   if (!(await page.locator("details[open] p").first().isVisible())) told("a row does not open its detail");
+  const hidden = page.locator(".entries tr[hidden]").first();
+  const link = page.locator(`.flights a[href="#${await hidden.getAttribute("id")}"]`);
+  if (await link.count()) {
+    const wanted = (await link.getAttribute("href")).slice(1);
+    await link.click();
+    await page.locator(`#${wanted} details[open]`).waitFor({ timeout: 2000 }).catch(() => told("a link of a flight does not open its entry"));
+  }
   await context.close();
 
   const still = await open(file, { javaScriptEnabled: false }, told);
-  const rows = await still.page.locator(".entries tbody tr").count();
-  if (rows !== 1000) told(`${rows} rows without a script`);
+  const count = await still.page.locator(".entries tbody tr").count();
+  if (count !== rows.length) told(`${count} rows without a script, ${rows.length} with one`);
   if (await still.page.locator("form.filter").isVisible()) told("shows a filter that does nothing without a script");
   await still.context.close();
-  return seconds;
 }
 
 for (const entry of readdirSync(folder).filter((name) => name.endsWith(".html")).sort()) {
@@ -157,19 +182,22 @@ for (const entry of readdirSync(folder).filter((name) => name.endsWith(".html"))
   const file = path.join(folder, entry);
   const told = (text) => faults.push(`${name}: ${text}`);
   const bytes = statSync(file).size;
-  if (bytes > (mostBytes[kind] ?? usualMostBytes)) told(`${bytes} bytes`);
+  if (bytes > (mostBytes[name] ?? usualMostBytes)) told(`${bytes} bytes`);
   const { page, context } = await open(file, {}, told);
   const given = names[name.replace(/-rank$/, "")];
   // A thousand rows would take axe minutes; a page of a few has every kind of row as well.
-  await lookAt(page, name !== "club-large" && !(given && kind === "rank"), told);
+  const isLarge = name === "screen-large";
+  await lookAt(page, !isLarge && !(given && kind === "rank"), told);
   await walkByKeyboard(page, told);
   if (given) await readName(page, given, told);
   const counts = [];
-  for (const format of sheets[kind] ? ["A4", "Letter"] : []) {
+  if (name === "screen-names") await readNames(page, told);
+  for (const format of isLarge ? [] : ["A4", "Letter"]) {
     counts.push(await print(page, format, sheets[kind], told));
   }
   await context.close();
-  const opened = name === "club-large" ? `, opened in ${(await useClubPage(file, told)).toFixed(2)} s` : "";
+  if (kind === "screen" && name !== "screen-names") await useEvening(file, told);
+  const opened = isLarge ? `, opened in ${(await openLargeEvening(file, told)).toFixed(2)} s` : "";
   console.log(`${name}: ${bytes} bytes${counts.length ? `, ${counts.join(" and ")} sheets` : ""}${opened}`);
 }
 await browser.close();
