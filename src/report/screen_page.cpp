@@ -68,14 +68,24 @@ std::string figures_words(const BeerFigures& figures) {
            '.';
 }
 
+/// A declaration's name as a sentence takes it: `type or description`.
+std::string spoken_name(std::string name) {
+    std::replace(name.begin(), name.end(), '-', ' ');
+    return name;
+}
+
 /// What to do about it, short enough for its row.
 std::string step_of(const Screened& screened) {
     if (screened.status == Status::move) {
         return fmt::format("to {} {}, {} points fewer", entered_code(screened.best->name.code),
                            screened.best->title, points_text(screened.best->gain));
     }
-    return screened.status == Status::incomplete ? "the form must say " + joined(screened.missing, ", ")
-                                                 : std::string();
+    if (screened.status != Status::incomplete) {
+        return {};
+    }
+    std::vector<std::string> names = screened.missing;
+    std::transform(names.begin(), names.end(), names.begin(), spoken_name);
+    return "the form must say " + joined(names, ", ");
 }
 
 std::string anchor_of(std::size_t place) {
@@ -151,6 +161,7 @@ Json flight_values(const Flight& flight, const std::vector<Screened>& entries,
     }
     return {{"category", name_of(flight)},
             {"count", std::to_string(flight.order.size())},
+            {"count_unit", flight.order.size() == 1 ? " entry" : " entries"},
             {"alcohol", span_of(alcohol(flight.alcohol.low), alcohol(flight.alcohol.high))},
             {"bitterness", span_of(bitterness(flight.bitterness.low), bitterness(flight.bitterness.high))},
             {"order", std::move(order)}};
