@@ -286,8 +286,9 @@ void Understanding::check_screening() {
 std::variant<Call, HelpWanted, VersionWanted, WrongCall> Understanding::of(
     const std::vector<std::string>& arguments) {
     if (arguments.empty()) {
-        return HelpWanted{
-            line_.app().get_description() + "\n\n" + CommandLine::short_help() + "\nentrywise --help tells the rest.\n", false};
+        return HelpWanted{line_.app().get_description() + "\n\n" + CommandLine::short_help() +
+                              "\nentrywise --help tells the rest.\n",
+                          false};
     }
     // CLI11 refuses words behind `--` where words stood before it; they are no options in any case.
     const auto end_of_options = std::find(arguments.begin(), arguments.end(), "--");

@@ -286,7 +286,8 @@ Examples:
     ;
     add_text(command, "--guide", raw_.guide, "GUIDE",
              "Guide of codes and places; the declared one if left out", {Accepted::guide, {}, false});
-    add_text(command, "--competition", raw_.competition, "FILE", "Whose entries these are", {Accepted::file, {}, false});
+    add_text(command, "--competition", raw_.competition, "FILE", "Whose entries these are",
+             {Accepted::file, {}, false});
     add_texts(command, "--status", raw_.statuses, "STATUS",
               "Only ready, look, move, incomplete or unreadable ones",
               {Accepted::words, {"ready", "look", "move", "incomplete", "unreadable"}, true});

@@ -112,7 +112,10 @@ bool is_an_input(const Call& call) {
 }  // namespace
 
 void prepare_streams() {
+    // A reader that is gone and a file that may not grow come back as errors of writing, so that nothing
+    // half written stays behind.
     std::signal(SIGPIPE, SIG_IGN);
+    std::signal(SIGXFSZ, SIG_IGN);
     for (const int stream : std::array{STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO}) {
         if (::fcntl(stream, F_GETFD) == -1) {
             const int access = stream == STDIN_FILENO ? O_WRONLY : O_RDONLY;

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "screening/flight.hpp"
 #include "screening/ordered_work.hpp"
 #include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
@@ -23,7 +24,7 @@ const std::vector<Style>& some_styles() {
 }
 
 Screening screened(const std::string& name, const std::string& code) {
-    EntryRead read{demo(name), {}, {}};
+    EntryRead read{demo(name), {}, {}, {}};
     if (!code.empty()) {
         read.style = guide_style(code);
         read.recipe.style = StyleName{"bjcp-2021", code};
@@ -112,4 +113,23 @@ TEST_CASE("statuses have words that are read back") {
         CHECK(status_named(word_of(status)) == status);
     }
     CHECK_FALSE(status_named("late").has_value());
+}
+
+TEST_CASE(
+    "what a competition does not accept must move; what only it asks for is missing and costs nothing") {
+    EntryRead read{demo("slack-tide"), guide_style("21A"), {}, {}};
+    Deviates dice(usual_draws);
+    const LineUp line_up(some_styles(), usual_handbook());
+    const Screened alone = screen({}, read, line_up, dice).screened;
+    read.seat = Seat{.competition = "Cup", .is_accepted = true, .table = {}, .asks_besides = {"allergens"}};
+    const Screened asked = screen({}, read, line_up, dice).screened;
+    CHECK(asked.status == Status::incomplete);
+    CHECK(asked.missing == std::vector<std::string>{"allergens"});
+    CHECK(asked.at_risk->median == alone.at_risk->median);
+    read.recipe.declares["allergens"] = "gluten";
+    CHECK(screen({}, read, line_up, dice).screened.missing.empty());
+    read.seat->is_accepted = false;
+    const Screened refused = screen({}, read, line_up, dice).screened;
+    CHECK(refused.status == Status::move);
+    CHECK(flights_of({refused}).empty());
 }
