@@ -65,12 +65,6 @@ std::size_t columns_of_terminal(const Call& call) {
     return known && size.ws_col > 0 ? size.ws_col : where_nobody_says;
 }
 
-/// Lines much longer than this are hard to read, so a wide terminal is not filled unless asked.
-std::size_t readable(std::size_t columns) {
-    constexpr std::size_t longest_readable = 100;
-    return std::clamp(columns, narrowest_page, longest_readable);
-}
-
 /// Writes all of it; zero, or the number of the error.
 int write_all(int descriptor, std::string_view text) {
     while (!text.empty()) {
@@ -125,7 +119,7 @@ void prepare_streams() {
 }
 
 TextStyle text_style_for(const Call& call) {
-    return {.width = call.width.value_or(readable(columns_of_terminal(call))),
+    return {.width = call.width.value_or(std::clamp(columns_of_terminal(call), narrowest_page, widest_page)),
             .color = wants_color(call),
             .ascii = call.ascii || !locale_is_utf8()};
 }

@@ -22,6 +22,7 @@
 #include "report/picture_glass.hpp"
 #include "report/picture_plane.hpp"
 #include "report/sections.hpp"
+#include "report/sensed.hpp"
 #include "report/sheet_text.hpp"
 #include "report/style_title.hpp"
 

@@ -8,11 +8,12 @@
 #include "base/text.hpp"
 #include "report/assumed_text.hpp"
 #include "report/check_words.hpp"
+#include "report/corrections_text.hpp"
 #include "report/finding_title.hpp"
-#include "report/findings_text.hpp"
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
 #include "report/numbers_text.hpp"
+#include "report/place_text.hpp"
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
 #include "report/style_title.hpp"
@@ -63,12 +64,13 @@ std::string summary_text(const Check& check, const ScoreSheet& score_sheet, cons
 
 }  // namespace
 
-std::string check_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
+std::string check_text(const Check& check, const ScoreSheet& score_sheet,
+                       const std::optional<BestPlace>& best, const TextStyle& style) {
     const std::vector<std::string> parts{
+        sheet_text(check, score_sheet, style) + frame_text(check, score_sheet, style),
+        corrections_text(check, style),
+        best ? place_text(*best, style) : std::string(),
         numbers_text(check, style),
-        sheet_text(check.sheet, score_sheet, style) + frame_text(check, score_sheet, style),
-        strengths_text(check, style),
-        findings_text(check, style),
         assumed_text(check.beer, style),
         not_judged_text(check, style),
         cautions_text(check, style),

@@ -11,6 +11,4 @@ namespace entrywise {
 /// not want and the beer does not have has no row; `rightly_absent` lists it.
 Json profile_values(const Check& check);
 
-std::string rightly_absent(const Check& check);
-
 }  // namespace entrywise

@@ -2,15 +2,17 @@
 
 #include <string>
 
-#include "judging/sheet.hpp"
+#include "advice/check.hpp"
 #include "report/terminal.hpp"
+#include "style/score_sheet.hpp"
 
 namespace entrywise {
 
-/// The predicted sheet as a table: the points at risk of each section and of all.
-std::string sheet_text(const Sheet& sheet, const ScoreSheet& score_sheet, const TextStyle& style);
-
-/// Points as a table and a sentence print them, with one decimal.
+/// Points as reports print them: to a tenth.
 std::string points_text(double points);
+
+/// The predicted score sheet, as a judge fills it in: section by section what is met there, what is right by
+/// the style and what is out of it, with what that costs, and the points at risk; last all of them.
+std::string sheet_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style);
 
 }  // namespace entrywise

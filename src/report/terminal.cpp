@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <vector>
 
 #include "base/text.hpp"
@@ -15,6 +16,9 @@ namespace {
 std::string painted(std::string_view text, std::string_view rendition, const TextStyle& style) {
     return style.color ? fmt::format("\033[{}m{}\033[0m", rendition, text) : std::string(text);
 }
+
+/// Lines much longer than this are hard to read, so text does not fill a wide page.
+constexpr std::size_t longest_readable = 100;
 
 bool is_continuation(char byte) {
     return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
@@ -118,11 +122,12 @@ std::string cut_front(std::string_view text, std::size_t columns, const TextStyl
 }
 
 std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style) {
+    const std::size_t columns = std::min(style.width, longest_readable);
     std::string result;
     std::size_t used = 0;
-    for (const std::string& word : words_of(text, style.width - (first > rest ? first : rest))) {
+    for (const std::string& word : words_of(text, columns - std::max(first, rest))) {
         const std::size_t length = character_count(word);
-        if (!result.empty() && used + 1 + length <= style.width) {
+        if (!result.empty() && used + 1 + length <= columns) {
             result.append(" ").append(word);
             used += 1 + length;
             continue;

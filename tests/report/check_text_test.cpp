@@ -10,8 +10,37 @@ using namespace entrywise;
 
 namespace {
 
+BestPlace another_place() {
+    BestPlace place;
+    place.name = {"harbor-2030", "9A"};
+    place.title = "Breakwater Bitter";
+    place.at_risk = {0.4, 0.1, 1.2};
+    place.gain = 2.1;
+    return place;
+}
+
 std::string text_with(const TextStyle& style) {
-    return check_text(sample_check(), sample_score_sheet(), style);
+    return check_text(sample_check(), sample_score_sheet(), another_place(), style);
+}
+
+std::string text_of(const Check& check, std::size_t width) {
+    return check_text(check, sample_score_sheet(), {}, {width, false, false});
+}
+
+/// The text with its lines put together, so that where they break plays no part.
+std::string in_one_line(const std::string& text) {
+    std::string line;
+    for (const std::string& each : unpainted_lines(text)) {
+        const std::size_t begin = each.find_first_not_of(' ');
+        line += begin == std::string::npos ? "" : ' ' + each.substr(begin);
+    }
+    return line;
+}
+
+std::size_t at(const std::string& text, const std::string& part) {
+    const std::size_t place = text.find(part);
+    CHECK_MESSAGE(place != std::string::npos, part);
+    return place;
 }
 
 }  // namespace
@@ -32,7 +61,7 @@ TEST_CASE("a hostile name widens no line and steers no terminal") {
     check.recipe.name = std::string(300, 'w') + "\033[2J\u202E";
     check.findings.front().note = std::string(200, 'n');
     for (const std::size_t width : {60U, 80U}) {
-        const std::string text = check_text(check, sample_score_sheet(), {width, false, false});
+        const std::string text = text_of(check, width);
         CHECK(widest_line(text) <= width);
         CHECK_FALSE(has(text, "\033"));
         CHECK_FALSE(has(text, "\u202E"));
@@ -63,16 +92,83 @@ TEST_CASE("a check tells numbers, sheet, finding, cause, correction and caution"
     CHECK(has(text, "to 14"));
     CHECK(has(text, "Most likely outside: bitterness (above)."));
     CHECK(has(text, "Measured, not estimated: original gravity."));
-    CHECK(has(text, "Flavor: bitterness above the style"));
+    CHECK(has(text, "Bitterness (flavor), above the style"));
     CHECK(has(text, "Bitterness lingers harshly"));
     CHECK(has(text, "Columbus, 43 g at 60 min, gives 80 % of it"));
-    CHECK(has(text, "take 8 g less Columbus; or mash at 68 °C"));
+    CHECK(has(text, "Take 8 g less Columbus; or mash at 68 °C"));
     CHECK(has(text, "water boils off at 3 L/h"));
     CHECK(has(text, "Holds gluten"));
 }
 
+// The order in which a judge fills the sheet in: it begins with the nose.
+TEST_CASE("the sections stand in the order of the sheet, what to change and where else behind them") {
+    const std::string text = text_with({80, false, false});
+    std::size_t before = 0;
+    for (const std::string part :
+         {"\nAroma ", "\nAppearance ", "\nFlavor ", "\nMouthfeel ", "\nOverall impression ", "\nAll ",
+          "\nWhat to change", "\nWhere else to enter", "\nNumbers "}) {
+        const std::size_t place = at(text, part);
+        CHECK_MESSAGE(place > before, part);
+        before = place;
+    }
+}
+
+TEST_CASE("a finding stands under its section, with what it costs in front of it") {
+    const std::string text = text_with({80, false, false});
+    const std::size_t finding = at(text, "\n  -1.9 Bitterness lingers harshly");
+    CHECK(finding > at(text, "\nFlavor "));
+    CHECK(finding < at(text, "\nMouthfeel "));
+    CHECK(has(in_one_line(text), "outruns the malt. (noticed 64 %)"));
+    CHECK(has(text, "1.9 of 20  0.8–3.1"));
+}
+
+TEST_CASE("a section tells what is met there, and where it only follows others") {
+    const std::string text = text_with({80, false, false});
+    const std::string aroma =
+        text.substr(at(text, "\nAroma "), at(text, "\nAppearance ") - at(text, "\nAroma "));
+    CHECK(has(aroma, "Hop medium"));
+    CHECK(has(text, "Bitterness very high (above the style)"));
+    const std::string overall = text.substr(at(text, "\nOverall impression "));
+    CHECK(has(overall, "What is out of style above costs here too."));
+    CHECK_FALSE(has(aroma, "costs here too"));
+}
+
+TEST_CASE("what is right by the style stands under its section") {
+    Check check = sample_check();
+    check.strengths = {{{Attribute::aroma_hop, 4.0, 3.0, 5.0}, "Hops lead the nose."}};
+    const std::string text = text_of(check, 80);
+    const std::size_t strength = at(text, "\n     + Hops lead the nose.");
+    CHECK(strength > at(text, "\nAroma "));
+    CHECK(strength < at(text, "\nAppearance "));
+}
+
+TEST_CASE("another place is told with what it puts at risk and what it saves") {
+    const std::string text = in_one_line(text_with({80, false, false}));
+    CHECK(has(text, "As 9A Breakwater Bitter: 0.4 points at risk (0.1–1.2), 2.1 fewer."));
+    CHECK_FALSE(has(text_of(sample_check(), 80), "Where else"));
+}
+
+TEST_CASE("a beer that stands best where it is entered is told so, and one that leads with more points why") {
+    BestPlace place = another_place();
+    place.gain = -0.6;
+    const auto told = [&] {
+        return in_one_line(check_text(sample_check(), sample_score_sheet(), place, {80, false, false}));
+    };
+    CHECK(has(told(), "0.6 more, but"));
+    place.is_declared = true;
+    CHECK(has(told(), "Nowhere: of all styles of harbor-2030 this one suits it best."));
+}
+
+TEST_CASE("text does not fill a wide page, tables may") {
+    Check check = sample_check();
+    check.findings.front().note = std::string(40, 'n') + " is " + std::string(80, 'm');
+    for (const std::string& line : unpainted_lines(text_of(check, 160))) {
+        CHECK_FALSE((has(line, "nnn") && has(line, "mmm")));
+    }
+}
+
 TEST_CASE("the score is framed, and what no recipe tells is said") {
-    const std::string text = text_with({160, false, false});
+    const std::string text = in_one_line(text_with({160, false, false}));
     CHECK(has(text, "If otherwise well made: 34–41 of 50, very good to excellent."));
     for (const std::string untold : {"infection", "packaging", "light", "age"}) {
         CHECK_MESSAGE(has(text, untold), untold);
@@ -88,16 +184,17 @@ TEST_CASE("a chance is never printed as certain") {
 TEST_CASE("the sum of it stands last") {
     const std::string text = text_with({160, false, false});
     const std::string last = text.substr(text.rfind("\n\n") + 2);
-    CHECK(has(last, "2.5 of 50 points at risk (0.9–4.3)"));
-    CHECK(has(last, "3 of 4 numbers most likely inside"));
+    CHECK(has(in_one_line(last), "2.5 of 50 points at risk (0.9–4.3)"));
+    CHECK(has(in_one_line(last), "3 of 4 numbers most likely inside"));
     CHECK(text.back() == '\n');
 }
 
 TEST_CASE("a check without findings says so") {
     Check check = sample_check();
     check.findings.clear();
-    const std::string text = check_text(check, sample_score_sheet(), {80, false, false});
-    CHECK_FALSE(has(text, "Findings"));
+    const std::string text = text_of(check, 80);
+    CHECK_FALSE(has(text, "What to change"));
+    CHECK_FALSE(has(text, "noticed"));
     CHECK(has(text, "nothing that"));
 }
 
