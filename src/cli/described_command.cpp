@@ -15,7 +15,8 @@ DescribedOption described(const CLI::Option& option, const CommandLine& line) {
     }
     result.name = "--" + option.get_lnames().front();
     result.description = option.get_description();
-    if (option.get_type_size() != 0) {
+    const bool takes_a_value = option.get_expected_max() > 0;
+    if (takes_a_value) {
         result.value = option.get_type_name();
         result.accepted = line.accepted_by(option);
     }
