@@ -96,6 +96,17 @@ const jobs = {
     return `${megabytes.toFixed(2)} MB, first paint after ${paints.map(Math.round).join(" and ")} ms`;
   },
 
+  async "the numbers in short are those that the program prints"() {
+    const printed = readFileSync(path.join(project, "README.md"), "utf8");
+    const { page, context } = await open();
+    await sheetOf(page, "Slack Tide");
+    const spans = await page.locator("#in-short small").allTextContents();
+    same(spans.length, 6, "numbers in short");
+    for (const span of spans) expect(printed.includes(span), `${span} is not in the run of the README`);
+    await context.close();
+    return spans.join(", ");
+  },
+
   async "works without a network"() {
     const { page, context, told } = await open();
     await context.setOffline(true);

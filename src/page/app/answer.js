@@ -23,33 +23,32 @@ export function insert(panel, markup) {
   panel.replaceChildren(made.content);
 }
 
-export function showSheet({ document: sheet, article }) {
-  insert(byId("sheet-report"), article);
-  showInShort(sheet);
+export function showSheet({ document: { style }, article }) {
+  const panel = byId("sheet-report");
+  insert(panel, article);
+  showInShort(panel);
+  byId("held-against").textContent = `${codeOf(style)} ${style.name}`;
 }
 
-// What stays in sight while a slider moves.
-function showInShort({ beer, sheet, style }) {
-  const fact = (name, { median, low, high }, decimals, unit = "") => {
-    const [middle, from, to] = [median, low, high].map((value) => value.toFixed(decimals));
-    return element("div", {}, element("dt", {}, name), element("dd", {}, middle, unit && element("span", { class: "unit" }, unit), element("small", {}, `${from}–${to}`)));
-  };
-  byId("in-short").replaceChildren(
-    fact("At risk", sheet.at_risk, 1, " of 50"),
-    fact("OG", beer.original_gravity, 3),
-    fact("FG", beer.final_gravity, 3),
-    fact("ABV", beer.alcohol, 1, " %"),
-    fact("IBU", beer.bitterness, 0),
-    fact("SRM", beer.color, 0),
-  );
-  byId("held-against").textContent = `${codeOf(style)} ${style.name}`;
+// What stays in sight while a slider moves, with the digits that the report prints: rounding twice would tell others.
+function showInShort(report) {
+  const fact = (name, middle, unit, span) => element("div", {}, element("dt", {}, name), element("dd", {}, middle, unit && element("span", { class: "unit" }, unit), element("small", {}, span)));
+  const [risk, of] = report.querySelector(".lead .figure").childNodes;
+  const facts = [fact("At risk", risk.textContent.trim(), of.textContent, report.querySelector(".lead .quiet").textContent.split(": ").at(-1))];
+  const numbers = [["OG"], ["FG"], ["ABV", " %"], ["IBU"], ["SRM"]];
+  report.querySelectorAll(".numbers tbody .beer").forEach((cell, index) => {
+    const [name, unit] = numbers[index];
+    facts.push(fact(name, cell.querySelector("strong").textContent, unit, cell.querySelector(".quiet").textContent));
+  });
+  byId("in-short").replaceChildren(...facts);
 }
 
 // The first three, to enter there by one step.
 export function showBest({ document: ranking }, enter, declared) {
-  const best = ranking.ranking.slice(0, 3).map(({ style, best: chance }) => {
+  const printed = byId("ranking-report").querySelectorAll("tbody .best");
+  const best = ranking.ranking.slice(0, 3).map(({ style }, index) => {
     const way = wayOfStyle(style);
-    const percent = `${Math.round(100 * chance)} %`;
+    const percent = printed[index]?.textContent ?? "";
     const label = element("span", {}, `${codeOf(style)} ${style.name}`);
     const odds = element("span", { class: "quiet" }, percent);
     const here = way === declared;

@@ -104,7 +104,6 @@ class Page {
     byId("not-entered").hidden = !style;
     byId("answer").dataset.milliseconds = (performance.now() - began).toFixed(1);
     byId("answer").dataset.coreMilliseconds = answer.milliseconds.toFixed(1);
-    this.atRisk = answer.document.sheet.at_risk.median;
   }
 
   // Whether there is an answer; if not, what is wrong is shown at its fields, and the rest above the report.
@@ -123,7 +122,8 @@ class Page {
     await this.rank();
     if (this.view === "mending") await this.mend();
     this.own.askAgain();
-    if (this.atRisk !== undefined && !this.own.isSealed) announce(`${this.atRisk.toFixed(1)} points at risk of 50.`);
+    const risk = byId("in-short").querySelector("dd")?.firstChild.textContent;
+    if (risk && !this.own.isSealed) announce(`${risk} points of 50 at risk.`);
   }
 
   async rank() {
@@ -137,8 +137,8 @@ class Page {
       return;
     }
     const enter = (way) => this.enter(way);
-    showBest(answer, enter, this.recipe.style);
     showRanking(answer, enter, this.recipe.style);
+    showBest(answer, enter, this.recipe.style);
     byId("ranking-report").dataset.milliseconds = (performance.now() - began).toFixed(1);
     byId("ranking-report").dataset.coreMilliseconds = answer.milliseconds.toFixed(1);
     const first = answer.document.ranking[0];
