@@ -8,6 +8,8 @@ import { chromium } from "playwright-core";
 const [browserFile, pageFile, project, ...chosen] = process.argv.slice(2);
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const onDisk = "file://" + pageFile;
+// Milliseconds until something that must happen is given up; a busy machine takes its time.
+const patience = 90_000;
 const laptop = { width: 1440, height: 900 };
 
 const browser = await chromium.launch({ executablePath: browserFile, args: ["--no-sandbox", "--disable-dev-shm-usage"] });
@@ -24,6 +26,7 @@ function same(found, expected, what) {
 async function open(address = onDisk, { script, ...options } = {}) {
   const context = await browser.newContext({ viewport: laptop, acceptDownloads: true, ...options });
   if (script) await context.addInitScript(script);
+  context.setDefaultTimeout(patience);
   const page = await context.newPage();
   const told = [];
   page.on("console", (message) => ["error", "warning"].includes(message.type()) && told.push(`console: ${message.text()}`));
@@ -39,7 +42,7 @@ const settled = (page) => page.waitForTimeout(900);
 
 // Asked again and again from outside: the page forbids scripts that are put together from text, as the browser's driver does it.
 async function until(page, condition, argument) {
-  const end = Date.now() + 20000;
+  const end = Date.now() + patience;
   while (!(await page.evaluate(condition, argument))) {
     if (Date.now() > end) throw new Error(`waited in vain for ${condition}`);
     await page.waitForTimeout(10);
@@ -81,19 +84,25 @@ const jobs = {
       response.end(readFileSync(pageFile));
     }).listen(0, "127.0.0.1");
     await new Promise((listening) => server.once("listening", listening));
-    const paints = [];
+    // What else the machine does only adds: the soonest of several tells.
+    const soonest = [];
     for (const address of [onDisk, `http://127.0.0.1:${server.address().port}/`]) {
-      const { page, context, told } = await open(address);
-      await sheetOf(page, "Slack Tide");
-      paints.push(await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0].startTime));
-      await settled(page);
-      expect(told.length === 0, told.join("; "));
-      await context.close();
+      const paints = [];
+      for (let time = 0; time < 3; ++time) {
+        asked = 0;
+        const { page, context, told } = await open(address);
+        await sheetOf(page, "Slack Tide");
+        paints.push(await page.evaluate(() => performance.getEntriesByName("first-contentful-paint")[0].startTime));
+        await settled(page);
+        expect(told.length === 0, told.join("; "));
+        await context.close();
+      }
+      soonest.push(Math.min(...paints));
     }
     server.close();
     same(asked, 1, "requests at the server");
-    expect(Math.min(...paints) < 1000, `first paint after ${paints.map(Math.round)} ms`);
-    return `${megabytes.toFixed(2)} MB, first paint after ${paints.map(Math.round).join(" and ")} ms`;
+    expect(Math.max(...soonest) < 1000, `first paint after ${soonest.map(Math.round)} ms`);
+    return `${megabytes.toFixed(2)} MB, first paint after ${soonest.map(Math.round).join(" and ")} ms`;
   },
 
   async "the numbers in short are those that the program prints"() {
@@ -155,9 +164,9 @@ const jobs = {
     await page.focus("#at-grist-2-mass-slider");
     const checks = [];
     const whole = [];
-    for (let step = 0; step < 16; ++step) {
+    for (let step = 0; step < 15; ++step) {
       await page.evaluate(() => delete document.querySelector("#answer").dataset.coreMilliseconds);
-      await page.keyboard.press(step % 4 < 3 ? "PageUp" : "PageDown");
+      await page.keyboard.press(step % 2 === 0 ? "PageUp" : "PageDown");
       await until(page, () => document.querySelector("#answer").dataset.coreMilliseconds);
       checks.push(Number(await page.getAttribute("#answer", "data-core-milliseconds")));
       whole.push(Number(await page.getAttribute("#answer", "data-milliseconds")));
