@@ -73,7 +73,7 @@ std::string options_text(const std::vector<DescribedOption>& options) {
 }
 
 std::string calls_text(const std::vector<std::string>& calls) {
-    std::string text = ".Bd -literal -offset indent\n";
+    std::string text = ".Bd -literal -offset 2n\n";
     for (const std::string& call : calls) {
         text += plain(call) + '\n';
     }
@@ -97,8 +97,8 @@ std::string command_text(const DescribedCommand& command) {
 }
 
 constexpr std::string_view description = R"(.Nm
-works out from the grain and hop bill of a beer what it will be, each number with
-its uncertainty, and what a trained palate will sense of it.
+works out from the grain and hop bill of a beer what it will be, each number
+with its uncertainty, and what a trained palate will sense of it.
 It holds that against a style and predicts the fifty\-point score sheet: which
 sections lose points, why, and what to change.
 .Pp
@@ -125,13 +125,14 @@ Where it is set and not empty, nothing is colored unless
 .Fl \-color
 asks for it.
 .It Ev FORCE_COLOR , CLICOLOR_FORCE
-Where one of them is set and not empty, results are colored even without a terminal.
+Where one of them is set and not empty, results are colored even without a
+terminal.
 .It Ev TERM
 .Sq dumb
 stands for a terminal without color.
 .It Ev LC_ALL , LC_CTYPE , LANG
-The first of these that is set tells whether the terminal takes UTF\-8; without it,
-plain ASCII is written.
+The first of these that is set tells whether the terminal takes UTF\-8; without
+it, plain ASCII is written.
 .El
 )";
 
@@ -155,8 +156,8 @@ Over many recipes the highest holds, and every one is tried.
 )";
 
 constexpr std::string_view caveats = R"(.Sh CAVEATS
-The program does not taste: what comes of brewing, keeping and serving is left to
-the palate.
+The program does not taste: what comes of brewing, keeping and serving is left
+to the palate.
 Predicted strength is no basis for driving, labeling, tax or serving.
 )";
 
