@@ -14,7 +14,6 @@
 #include "report/check_json.hpp"
 #include "report/check_page.hpp"
 #include "report/check_text.hpp"
-#include "screening/best_place.hpp"
 
 namespace entrywise {
 
@@ -25,12 +24,6 @@ ExitStatus status_of(const Sheet& sheet, const Call& call) {
     constexpr int printed_decimals = 1;
     const bool fails = call.fail_at && rounded(sheet.total.median, printed_decimals) >= *call.fail_at;
     return fails ? ExitStatus::findings : ExitStatus::done;
-}
-
-/// Where the beer would stand best among the styles of the guide that it is held against.
-std::optional<BestPlace> place_for(const Check& check, const Knowledge& knowledge) {
-    const Outcome<std::vector<Style>> styles = styles_of(knowledge.library, check.style.guide);
-    return styles ? best_place(check, LineUp(*styles, knowledge.handbook)) : std::nullopt;
 }
 
 Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Knowledge& knowledge) {
@@ -51,8 +44,7 @@ Outcome<Report> report_of(const Recipe& recipe, const Call& call, const Knowledg
                    : std::vector<Style>();
         report.article = check_article(checked, knowledge.handbook.score_sheet, nearby);
     } else {
-        report.text = check_text(checked, knowledge.handbook.score_sheet, place_for(checked, knowledge),
-                                 text_style_for(call));
+        report.text = check_text(checked, knowledge.handbook.score_sheet, text_style_for(call));
     }
     return report;
 }

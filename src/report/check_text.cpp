@@ -13,7 +13,6 @@
 #include "report/heading.hpp"
 #include "report/number_table.hpp"
 #include "report/numbers_text.hpp"
-#include "report/place_text.hpp"
 #include "report/sections.hpp"
 #include "report/sheet_text.hpp"
 #include "report/style_title.hpp"
@@ -64,12 +63,10 @@ std::string summary_text(const Check& check, const ScoreSheet& score_sheet, cons
 
 }  // namespace
 
-std::string check_text(const Check& check, const ScoreSheet& score_sheet,
-                       const std::optional<BestPlace>& best, const TextStyle& style) {
+std::string check_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
     const std::vector<std::string> parts{
         sheet_text(check, score_sheet, style) + frame_text(check, score_sheet, style),
         corrections_text(check, style),
-        best ? place_text(*best, style) : std::string(),
         numbers_text(check, style),
         assumed_text(check.beer, style),
         not_judged_text(check, style),

@@ -1,7 +1,5 @@
 #include "screening/best_place.hpp"
 
-#include <algorithm>
-
 #include "advice/ranker.hpp"
 #include "base/number.hpp"
 
@@ -29,24 +27,6 @@ BestPlace best_place(const EntryPlace& leading, const std::optional<StyleName>& 
         place.gain = saved(*points_in_declared, place.at_risk.median);
     }
     return place;
-}
-
-std::optional<BestPlace> best_place(const Check& check, const LineUp& line_up) {
-    const std::optional<EntryPlace> leading =
-        leading_place({check.recipe, check.beer, check.profile}, line_up);
-    if (!leading) {
-        return std::nullopt;
-    }
-    return best_place(*leading, StyleName{check.style.guide, check.style.code},
-                      points_of_the_beer(check.sheet));
-}
-
-double points_of_the_beer(const Sheet& sheet) {
-    double points = sheet.total.median;
-    for (const Finding& finding : sheet.findings) {
-        points -= finding.attribute == "declaration" ? finding.points : 0.0;
-    }
-    return std::max(points, 0.0);
 }
 
 }  // namespace entrywise

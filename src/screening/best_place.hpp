@@ -3,7 +3,6 @@
 #include <optional>
 #include <string>
 
-#include "advice/check.hpp"
 #include "advice/leading_place.hpp"
 #include "judging/sheet.hpp"
 #include "style/declaration.hpp"
@@ -28,11 +27,5 @@ inline constexpr double points_worth_a_move = 2.0;
 /// in the declared one.
 BestPlace best_place(const EntryPlace& leading, const std::optional<StyleName>& declared,
                      std::optional<double> points_in_declared);
-
-/// The same for a beer that is checked already. None where there is no style to choose from.
-std::optional<BestPlace> best_place(const Check& check, const LineUp& line_up);
-
-/// Points at risk of the beer itself, without what the form leaves out.
-double points_of_the_beer(const Sheet& sheet);
 
 }  // namespace entrywise

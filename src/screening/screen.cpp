@@ -36,6 +36,15 @@ std::vector<TalkingPoint> talking_points_of(const Check& check) {
     return points;
 }
 
+/// Points at risk of the beer itself, without what the form leaves out.
+double points_of_the_beer(const Sheet& sheet) {
+    double points = sheet.total.median;
+    for (const Finding& finding : sheet.findings) {
+        points -= finding.attribute == "declaration" ? finding.points : 0.0;
+    }
+    return std::max(points, 0.0);
+}
+
 /// What only the competition wants to know costs no points, as it is nothing to judge by.
 void add_missing_besides(Screened& screened, const EntryRead& read, const Seat& seat,
                          const Handbook& handbook) {

@@ -10,21 +10,12 @@ using namespace entrywise;
 
 namespace {
 
-BestPlace another_place() {
-    BestPlace place;
-    place.name = {"harbor-2030", "9A"};
-    place.title = "Breakwater Bitter";
-    place.at_risk = {0.4, 0.1, 1.2};
-    place.gain = 2.1;
-    return place;
-}
-
 std::string text_with(const TextStyle& style) {
-    return check_text(sample_check(), sample_score_sheet(), another_place(), style);
+    return check_text(sample_check(), sample_score_sheet(), style);
 }
 
 std::string text_of(const Check& check, std::size_t width) {
-    return check_text(check, sample_score_sheet(), {}, {width, false, false});
+    return check_text(check, sample_score_sheet(), {width, false, false});
 }
 
 /// The text with its lines put together, so that where they break plays no part.
@@ -101,12 +92,11 @@ TEST_CASE("a check tells numbers, sheet, finding, cause, correction and caution"
 }
 
 // The order in which a judge fills the sheet in: it begins with the nose.
-TEST_CASE("the sections stand in the order of the sheet, what to change and where else behind them") {
+TEST_CASE("the sections stand in the order of the sheet, what to change behind them") {
     const std::string text = text_with({80, false, false});
     std::size_t before = 0;
-    for (const std::string part :
-         {"\nAroma ", "\nAppearance ", "\nFlavor ", "\nMouthfeel ", "\nOverall impression ", "\nAll ",
-          "\nWhat to change", "\nWhere else to enter", "\nNumbers "}) {
+    for (const std::string part : {"\nAroma ", "\nAppearance ", "\nFlavor ", "\nMouthfeel ",
+                                   "\nOverall impression ", "\nAll ", "\nWhat to change", "\nNumbers "}) {
         const std::size_t place = at(text, part);
         CHECK_MESSAGE(place > before, part);
         before = place;
@@ -140,23 +130,6 @@ TEST_CASE("what is right by the style stands under its section") {
     const std::size_t strength = at(text, "\n     + Hops lead the nose.");
     CHECK(strength > at(text, "\nAroma "));
     CHECK(strength < at(text, "\nAppearance "));
-}
-
-TEST_CASE("another place is told with what it puts at risk and what it saves") {
-    const std::string text = in_one_line(text_with({80, false, false}));
-    CHECK(has(text, "As 9A Breakwater Bitter: 0.4 points at risk (0.1–1.2), 2.1 fewer."));
-    CHECK_FALSE(has(text_of(sample_check(), 80), "Where else"));
-}
-
-TEST_CASE("a beer that stands best where it is entered is told so, and one that leads with more points why") {
-    BestPlace place = another_place();
-    place.gain = -0.6;
-    const auto told = [&] {
-        return in_one_line(check_text(sample_check(), sample_score_sheet(), place, {80, false, false}));
-    };
-    CHECK(has(told(), "0.6 more, but"));
-    place.is_declared = true;
-    CHECK(has(told(), "Nowhere: of all styles of harbor-2030 this one suits it best."));
 }
 
 TEST_CASE("text does not fill a wide page, tables may") {
