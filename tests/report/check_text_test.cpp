@@ -109,7 +109,7 @@ TEST_CASE("a finding stands under its section, with what it costs in front of it
     CHECK(finding > at(text, "\nFlavor "));
     CHECK(finding < at(text, "\nMouthfeel "));
     CHECK(has(in_one_line(text), "outruns the malt. (noticed 64 %)"));
-    CHECK(has(text, "1.9 of 20  0.8–3.1"));
+    CHECK(has(text, "1.9 of 20    0.8–3.1"));
 }
 
 TEST_CASE("a section tells what is met there, and where it only follows others") {

@@ -73,7 +73,7 @@ std::string options_text(const std::vector<DescribedOption>& options) {
 }
 
 std::string calls_text(const std::vector<std::string>& calls) {
-    std::string text = ".Bd -literal -offset 2n\n";
+    std::string text = ".Bd -literal\n";
     for (const std::string& call : calls) {
         text += plain(call) + '\n';
     }
