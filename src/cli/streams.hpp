@@ -18,7 +18,7 @@ namespace entrywise {
 void prepare_streams();
 
 /// How the call's result is set: what options, environment and the output itself say of color, characters and
-/// width. Color, first that applies: the option; NO_COLOR; FORCE_COLOR or CLICOLOR_FORCE; TERM=dumb; else
+/// width, which is kept within what pages can be. Color, first that applies: the option; NO_COLOR; FORCE_COLOR or CLICOLOR_FORCE; TERM=dumb; else
 /// only where the result goes to a terminal.
 TextStyle text_style_for(const Call& call);
 

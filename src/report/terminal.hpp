@@ -36,8 +36,8 @@ std::string without_blanks_at_end(std::string text);
 std::string cut_end(std::string_view text, std::size_t columns, const TextStyle& style);
 std::string cut_front(std::string_view text, std::size_t columns, const TextStyle& style);
 
-/// The text broken into lines of the page's width, each ended. The first is indented by `first`, the others
-/// by `rest`. A number stays with its unit; words too long for a line are broken.
+/// The text broken into lines of the page's width, of a wide page into lines that can still be read, each
+/// ended. The first is indented by `first`, the others by `rest`. A number stays with its unit; words too long for a line are broken.
 std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style);
 
 /// A line across the page.
