@@ -18,8 +18,8 @@ namespace entrywise {
 void prepare_streams();
 
 /// How the call's result is set: what options, environment and the output itself say of color, characters and
-/// width, which is kept within what pages can be. Color, first that applies: the option; NO_COLOR; FORCE_COLOR or CLICOLOR_FORCE; TERM=dumb; else
-/// only where the result goes to a terminal.
+/// width, which is kept within what pages can be. Color, first that applies: the option; NO_COLOR;
+/// FORCE_COLOR or CLICOLOR_FORCE; TERM=dumb; else only where the result goes to a terminal.
 TextStyle text_style_for(const Call& call);
 
 /// Writes the result to where the call wants it. A file is written whole or not at all. Fails as a fault,

@@ -37,7 +37,8 @@ std::string cut_end(std::string_view text, std::size_t columns, const TextStyle&
 std::string cut_front(std::string_view text, std::size_t columns, const TextStyle& style);
 
 /// The text broken into lines of the page's width, of a wide page into lines that can still be read, each
-/// ended. The first is indented by `first`, the others by `rest`. A number stays with its unit; words too long for a line are broken.
+/// ended. The first is indented by `first`, the others by `rest`. A number stays with its unit; words too
+/// long for a line are broken.
 std::string paragraph(std::string_view text, std::size_t first, std::size_t rest, const TextStyle& style);
 
 /// A line across the page.
