@@ -150,7 +150,6 @@ Examples:
   entrywise estimate --format json - < recipes/slack-tide.yaml
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_pick(command);
     add_format(command);
     add_look(command);
@@ -167,7 +166,6 @@ Examples:
   entrywise check recipes/slack-tide.yaml --format html -o slack-tide.html
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_style(command);
     add_pick(command);
     add_format_with_pages(command);
@@ -186,7 +184,6 @@ Examples:
   entrywise convert recipes/slack-tide.yaml --to beerjson -o slack-tide.json
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_text(command, "--to", raw_.to, "WHAT", "recipe or beerjson; the other one if left out",
              one_of({"recipe", "beerjson"}));
     add_pick(command);
@@ -206,7 +203,6 @@ Examples:
   entrywise explain ale.yaml --scores aroma=9,flavor=12
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_texts(command, "--note", raw_.notes, "TEXT", "What a judge wrote; may be given several times");
     add_style(command);
     add_texts(command, "--measured", raw_.measured, "KEY=VALUE", "Measured, in place of the recipe's values");
@@ -230,7 +226,6 @@ Examples:
   entrywise rank recipes/slack-tide.yaml --competition harbor-cup.yaml
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_text(command, "--guide", raw_.guide, "GUIDES", "bjcp-2021 if left out, or ba-2025, or all",
              {Accepted::guide, {}, true});
     add_text(command, "--competition", raw_.competition, "FILE", "Only what that competition accepts",
@@ -255,7 +250,6 @@ Examples:
   entrywise mend recipes/low-water.yaml --stage brewed --with recipes
 )",
                                     {Accepted::file, {}, false});
-    ;
     add_style(command);
     add_text(command, "--stage", raw_.stage, "STAGE", "recipe, or brewed for a finished beer",
              one_of({"recipe", "brewed"}));
@@ -283,7 +277,6 @@ Examples:
   entrywise screen - --format jsonl -o results.jsonl < entries.jsonl
 )",
                                     {Accepted::file_or_folder, {}, false});
-    ;
     add_text(command, "--guide", raw_.guide, "GUIDE",
              "Guide of codes and places; the declared one if left out", {Accepted::guide, {}, false});
     add_text(command, "--competition", raw_.competition, "FILE", "Whose entries these are",
@@ -330,7 +323,6 @@ Examples:
   entrywise styles show 21A --card
 )",
                                  {Accepted::style, {}, false});
-    ;
     CLI::App& compare = add_command(styles, "compare", "Two styles side by side, and what separates them",
                                     R"(Usage: entrywise styles compare CODE CODE [OPTIONS]
 
@@ -339,7 +331,6 @@ Examples:
   entrywise styles compare bjcp-2021/21A ba-2025/03-08
 )",
                                     {Accepted::style, {}, false});
-    ;
     CLI::App& validate = add_command(styles, "validate", "Whether style files are sound",
                                      R"(Usage: entrywise styles validate FILE|DIR... [OPTIONS]
 
@@ -348,7 +339,6 @@ Examples:
   entrywise styles validate mystyles
 )",
                                      {Accepted::file_or_folder, {}, false});
-    ;
     add_text(list, "--guide", raw_.guide, "GUIDE", "Guides such as ba-2025; all if left out",
              {Accepted::guide, {}, true});
     show.add_flag("--card", raw_.card, "One page to hold at the table, in the order of judging");
