@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "advice/note.hpp"
 #include "base/text.hpp"
 #include "judging/guide_habit.hpp"
 #include "report/sections.hpp"
@@ -49,22 +50,28 @@ bool is_unwanted(const Check& check, Attribute attribute) {
     return accepted && accepted->high < hardly_there;
 }
 
-/// Which way the beer is out of style, if a finding says so.
-std::string_view side_of(const Check& check, Attribute attribute) {
+/// What says that the beer is out of style in this; null where nothing does.
+const Finding* finding_on(const Check& check, Attribute attribute) {
     const auto found =
         std::find_if(check.findings.begin(), check.findings.end(), [&](const AdvisedFinding& advised) {
             return advised.finding.section == section_of(attribute) &&
                    advised.finding.attribute == word_of(attribute);
         });
-    if (found == check.findings.end()) {
-        return {};
+    return found == check.findings.end() ? nullptr : &found->finding;
+}
+
+SensedTrait trait_of(const Sensed& sensed, Attribute attribute) {
+    SensedTrait trait{.attribute = attribute, .level = level_of(sensed, attribute), .side = {}};
+    if (const Finding* const finding = finding_on(sensed.check, attribute)) {
+        trait.side = finding->direction == Direction::above ? "above" : "below";
+        trait.only_perhaps = !finding->told_by_number && is_likely_inside(*finding);
     }
-    return found->finding.direction == Direction::above ? "above" : "below";
+    return trait;
 }
 
 bool has_a_row(const Sensed& sensed, Attribute attribute) {
     const Check& check = sensed.check;
-    if (!side_of(check, attribute).empty()) {
+    if (finding_on(check, attribute) != nullptr) {
         return true;
     }
     if (is_untold(check, attribute)) {
@@ -82,7 +89,7 @@ std::vector<std::string> absent_words(const Check& check, std::optional<Section>
         const std::string name = spoken(word_of(attribute));
         const bool told = std::find(absent.begin(), absent.end(), name) != absent.end();
         if (!told && (!section || section_of(attribute) == *section) && is_absent(sensed, attribute) &&
-            is_unwanted(check, attribute) && side_of(check, attribute).empty()) {
+            is_unwanted(check, attribute) && finding_on(check, attribute) == nullptr) {
             absent.push_back(name);
         }
     }
@@ -96,7 +103,7 @@ std::vector<SensedTrait> sensed_in(const Check& check, Section section) {
     std::vector<SensedTrait> traits;
     for (const Attribute attribute : all_attributes()) {
         if (section_of(attribute) == section && has_a_row(sensed, attribute)) {
-            traits.push_back({attribute, level_of(sensed, attribute), side_of(check, attribute)});
+            traits.push_back(trait_of(sensed, attribute));
         }
     }
     return traits;

@@ -12,7 +12,8 @@ namespace entrywise {
 struct SensedTrait {
     Attribute attribute;
     Interval80<double> level;
-    std::string_view side;  ///< `above` or `below` where a finding says so, else empty
+    std::string_view side;      ///< `above` or `below` where a finding says so, else empty
+    bool only_perhaps = false;  ///< the level itself is likely inside, though a finding is told
 };
 
 /// What is sensed of a section, in the order of the attributes. What the style does not want and the beer

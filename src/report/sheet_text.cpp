@@ -52,7 +52,10 @@ std::string beside_margin(const std::string& in_margin, const std::string& text,
 }
 
 std::string met_words(const SensedTrait& trait) {
-    const std::string side = trait.side.empty() ? "" : fmt::format(" ({} the style)", trait.side);
+    const std::string side =
+        trait.side.empty()
+            ? ""
+            : fmt::format(" ({}{} the style)", trait.only_perhaps ? "may be " : "", trait.side);
     return fmt::format("{} {}{}", spoken(word_of(trait.attribute)),
                        word_for(scale_of(trait.attribute), trait.level.median), side);
 }
