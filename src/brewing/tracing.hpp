@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -37,15 +38,16 @@ Value mean_of(const Estimate<Value>& estimate) {
     return sum / static_cast<double>(estimate.count());
 }
 
-/// Each part's share of the sum, largest first, by means: those of the parts add up to that of the sum, as
-/// medians do not. Parts of nothing are left out.
+/// Each part's share of what is brought in, largest first, by means: those of the parts add up to that of the
+/// sum, as medians do not. Parts that bring nothing are left out, as are those that take away, such as dry
+/// hops in very bitter beer.
 template <class Value>
 std::vector<SourceShare> shares_of(const std::vector<Part<Value>>& parts) {
     Value whole = Value();
     std::vector<Value> means;
     for (const Part<Value>& part : parts) {
         means.push_back(mean_of(part.amount));
-        whole += means.back();
+        whole += std::max(means.back(), Value());
     }
     std::vector<SourceShare> shares;
     for (std::size_t index = 0; index < parts.size() && whole > Value(); ++index) {

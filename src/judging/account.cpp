@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <array>
-#include <utility>
+#include <set>
 
 namespace entrywise {
 
@@ -41,20 +41,32 @@ Charge& dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
     return *dearest;
 }
 
-Tally& tally_of_dearest(const std::vector<Charge*>& charges, std::size_t draw) {
-    Charge& dearest = dearest_of(charges, draw);
-    return dearest.tally(dearest.deviation->steps[draw]);
+/// The misses that the charges are part of, each once; nothing stands for what is a miss of its own.
+std::set<std::optional<std::size_t>> misses_of(const std::vector<Charge>& charges) {
+    std::set<std::optional<std::size_t>> misses;
+    for (const Charge& charge : charges) {
+        misses.insert({charge.above.miss, charge.below.miss});
+    }
+    return misses;
 }
 
-bool may_be_one_miss_with_others(const std::vector<Charge*>& charges) {
-    return std::any_of(charges.begin(), charges.end(),
-                       [](const Charge* charge) { return charge->above.miss || charge->below.miss; });
+/// What of the charges is part of a miss, draw by draw; what was noted of them so far stays.
+std::vector<Charge> part_of(const std::vector<Charge>& charges, std::optional<std::size_t> miss) {
+    std::vector<Charge> part = charges;
+    for (Charge& charge : part) {
+        for (std::size_t draw = 0; draw < charge.points.size(); ++draw) {
+            const bool is_part = charge.tally(charge.deviation->steps[draw]).miss == miss;
+            charge.points[draw] = is_part ? charge.points[draw] : 0.0;
+        }
+    }
+    return part;
 }
 
 void note(const std::vector<Charge*>& charges, const std::vector<double>& taken) {
     for (std::size_t draw = 0; draw < taken.size(); ++draw) {
         if (taken[draw] > 0.0) {
-            tally_of_dearest(charges, draw).points += taken[draw];
+            Charge& dearest = dearest_of(charges, draw);
+            dearest.tally(dearest.deviation->steps[draw]).points += taken[draw];
         }
     }
 }
@@ -122,10 +134,17 @@ void Account::take(const Cause& cause, std::vector<Charge>& charges) {
                     [](const Charge& charge) { return charge.deviation->is_inside; })) {
         return;
     }
-    elsewhere_.assign(asked_.size(), 0.0);
-    for (const Section section : sections) {
-        if (cause.shares[section] > 0.0) {
-            take_in(section, cause, charges);
+    const auto misses = misses_of(charges);
+    if (misses.size() == 1) {
+        take_for(*misses.begin(), cause, charges);
+        return;
+    }
+    for (const auto miss : misses) {
+        std::vector<Charge> part = part_of(charges, miss);
+        take_for(miss, cause, part);
+        for (std::size_t index = 0; index < part.size(); ++index) {
+            charges[index].above.points = part[index].above.points;
+            charges[index].below.points = part[index].below.points;
         }
     }
 }
@@ -154,19 +173,22 @@ Estimate<double> Account::at_risk() const {
     return Estimate<double>(std::move(sum));
 }
 
-void Account::take_in(Section section, const Cause& cause, std::vector<Charge>& charges) {
-    find_counted(section, charges, counted_);
-    if (counted_.empty()) {
-        return;
-    }
-    ask_for(section, cause);
-    if (may_be_one_miss_with_others(counted_)) {
-        take_what_is_new(section);
-    } else {
-        take_what_is_asked(section);
-    }
-    if (noting_ == Noting::each_charge) {
-        note(counted_, asked_);
+void Account::take_for(std::optional<std::size_t> miss, const Cause& cause, std::vector<Charge>& charges) {
+    elsewhere_.assign(asked_.size(), 0.0);
+    for (const Section section : sections) {
+        find_counted(section, charges, counted_);
+        if (cause.shares[section] <= 0.0 || counted_.empty()) {
+            continue;
+        }
+        ask_for(section, cause);
+        if (miss) {
+            take_what_is_new(section, charged_[*miss][section]);
+        } else {
+            take_what_is_asked(section);
+        }
+        if (noting_ == Noting::each_charge) {
+            note(counted_, asked_);
+        }
     }
 }
 
@@ -208,32 +230,18 @@ void Account::take_what_is_asked(Section section) {
     }
 }
 
-/// Where several findings are one miss, only what goes beyond the dearest of them so far is taken; what is
+/// Of what is one miss with other findings only what goes beyond the dearest of them so far is taken; what is
 /// asked becomes that.
-void Account::take_what_is_new(Section section) {
+void Account::take_what_is_new(Section section, std::vector<double>& charged) {
     const double part_of_a_point = 1.0 / most_of(section);
     std::vector<double>& left = left_[section];
-    for (const Charge* const charge : counted_) {
-        for (const auto& miss : {charge->above.miss, charge->below.miss}) {
-            if (miss) {
-                charged_[*miss][section].resize(left.size(), 0.0);
-            }
-        }
-    }
+    charged.resize(left.size(), 0.0);
     for (std::size_t draw = 0; draw < left.size(); ++draw) {
-        double& asked = asked_[draw];
-        if (asked <= 0.0) {
-            continue;
-        }
-        double before = 0.0;
-        if (const auto miss = tally_of_dearest(counted_, draw).miss) {
-            double& charged = charged_[*miss][section][draw];
-            before = std::exchange(charged, std::max(charged, asked));
-        }
-        if (asked > before) {
-            left[draw] *= (1.0 - asked * part_of_a_point) / (1.0 - before * part_of_a_point);
-        }
-        asked = std::max(asked - before, 0.0);
+        const double before = charged[draw];
+        const double asked = std::max(asked_[draw], before);
+        left[draw] *= (1.0 - asked * part_of_a_point) / (1.0 - before * part_of_a_point);
+        charged[draw] = asked;
+        asked_[draw] = asked - before;
     }
 }
 

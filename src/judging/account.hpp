@@ -43,8 +43,9 @@ class Account {
     /// describes.
     std::vector<Charge> charges_of(std::size_t cause) const;
 
-    /// Charges a cause to its sections. Overall impression loses its share of what the cause takes in all
-    /// sections, no more where one of them is right.
+    /// Charges a cause to its sections: in each the dearest of its charges, once for each miss that they are
+    /// part of. Overall impression loses its share of what the cause takes in all sections, no more where one
+    /// of them is right.
     void take(const Cause& cause, std::vector<Charge>& charges);
 
     /// The chance that judges notice what is charged in a direction.
@@ -62,10 +63,10 @@ class Account {
   private:
     Charge charge_of(const Deviation& deviation, const Cause& cause) const;
     double most_of(Section section) const;
-    void take_in(Section section, const Cause& cause, std::vector<Charge>& charges);
+    void take_for(std::optional<std::size_t> miss, const Cause& cause, std::vector<Charge>& charges);
     void ask_for(Section section, const Cause& cause);
     void take_what_is_asked(Section section);
-    void take_what_is_new(Section section);
+    void take_what_is_new(Section section, std::vector<double>& charged);
 
     const Tariff& tariff_;
     Noting noting_;
