@@ -1,4 +1,6 @@
+#include <cstdlib>
 #include <exception>
+#include <new>
 #include <string>
 #include <variant>
 #include <vector>
@@ -68,9 +70,17 @@ ExitStatus run(const std::vector<std::string>& arguments) {
     return std::visit([](const auto& understood) { return answer(understood); }, understand(arguments));
 }
 
+/// At once and not by throwing, since not all libraries stand that where memory is short. Files are written
+/// beside their targets, so that these are as they were.
+[[noreturn]] void end_without_memory() {
+    tell("entrywise ran out of memory. A file that was to be written is as it was before.\n");
+    std::_Exit(static_cast<int>(ExitStatus::fault_of_ours));
+}
+
 }  // namespace
 
 int main(int count, char** words) {
+    std::set_new_handler(end_without_memory);
     try {
         return static_cast<int>(run({words + (count > 0 ? 1 : 0), words + count}));
     } catch (const std::exception& fault) {
