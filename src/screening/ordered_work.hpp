@@ -31,10 +31,7 @@ class OrderedWork {
     void run(std::size_t threads) {
         constexpr std::size_t results_a_thread = 8;  // working value
         waiting_.resize(threads * results_a_thread);
-        std::vector<std::thread> others;
-        for (std::size_t count = 1; count < threads; ++count) {
-            others.emplace_back([this, count] { work_along(count); });
-        }
+        std::vector<std::thread> others = start_others(threads);
         work_along(0);
         for (std::thread& other : others) {
             other.join();
@@ -45,6 +42,20 @@ class OrderedWork {
     }
 
   private:
+    /// As many threads as the system gives; the calling one does the work of those that it does not.
+    std::vector<std::thread> start_others(std::size_t threads) {
+        std::vector<std::thread> others;
+        others.reserve(threads);
+        try {
+            for (std::size_t count = 1; count < threads; ++count) {
+                others.emplace_back([this, count] { work_along(count); });
+            }
+        } catch (const std::exception&) {
+            return others;
+        }
+        return others;
+    }
+
     void work_along(std::size_t thread) {
         try {
             while (auto numbered = next_input()) {
