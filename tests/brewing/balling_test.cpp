@@ -3,48 +3,51 @@
 #include <doctest/doctest.h>
 
 #include "quantity/plato.hpp"
+#include "tests/published/balance.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("the mean of 221 analyzed beers") {
-    // Cutaia, Reid & Speers, Original, real and apparent extracts and alcohol, Journal of the Institute of
-    // Brewing 115, 2009.
-    const Extract original = 11.34 * plato;
-    const Extract real = real_extract(original, 2.01 * plato);
-    CHECK(within(real.value(), 3.80, 0.05));
-    CHECK(within(alcohol_by_weight(original, real) / percent, 3.82, 0.10));
+    // Cutaia, Reid & Speers, Journal of the Institute of Brewing 115, 2009.
+    const published::AnalyzedBeer& beer = published::mean_of_221_beers;
+    const Extract original = beer.original_extract * plato;
+    const Extract real = real_extract(original, beer.apparent_extract * plato);
+    CHECK(within(real.value(), beer.real_extract, 0.05));
+    CHECK(within(alcohol_by_weight(original, real) / percent, beer.alcohol, 0.10));
 }
 
 TEST_CASE("real over apparent degree of fermentation is that of 532 beers") {
-    // Cutaia, Reid & Speers 2009: 0.814 + 0.000862 times the original extract, standard error 0.0048. Rows at
-    // the mean apparent attenuation of their beers, 82 %.
-    struct Row {
-        double original;
-        double apparent;
-        double ratio;
-    };
-    for (const Row row : {Row{11.0, 1.98, 0.8235}, Row{12.0, 2.16, 0.8243}, Row{14.0, 2.52, 0.8261},
-                          Row{16.0, 2.88, 0.8278}, Row{18.0, 3.24, 0.8295}}) {
-        CAPTURE(row.original);
-        const Extract original = row.original * plato;
-        const Extract apparent = row.apparent * plato;
+    // Cutaia, Reid & Speers 2009, within their standard error.
+    for (const published::FermentationRatio& row : published::fermentation_ratios) {
+        CAPTURE(row.original_extract);
+        const Extract original = row.original_extract * plato;
+        const Extract apparent = row.apparent_extract * plato;
         const Attenuation real = real_degree_of_fermentation(original, real_extract(original, apparent));
-        CHECK(within(real / apparent_attenuation(original, apparent), row.ratio, 0.0048));
+        CHECK(within(real / apparent_attenuation(original, apparent), row.ratio,
+                     published::fermentation_ratio_error));
     }
 }
 
 TEST_CASE("real extract of a usual beer by Balling's pair of factors") {
-    // 0.1886 and 0.8114 at 12.4 °P; Balling, Die Bierbrauerei, 1865, by way of Cutaia, Reid & Speers 2009.
-    // Good to 0.06 °P.
-    CHECK(within(real_extract(12.4 * plato, 2.5 * plato).value(), 0.1886 * 12.4 + 0.8114 * 2.5, 0.005));
-    CHECK(within(real_extract(16.0 * plato, 4.0 * plato).value(), 0.1886 * 16.0 + 0.8114 * 4.0, 0.06));
+    // Exact at 12.4 °P; Balling, Die Bierbrauerei, 1865, by way of Cutaia, Reid & Speers 2009. Good to 0.06
+    // °P.
+    const auto by_the_pair = [](double original, double apparent) {
+        return published::part_of_original_extract * original +
+               published::part_of_apparent_extract * apparent;
+    };
+    CHECK(within(real_extract(12.4 * plato, 2.5 * plato).value(), by_the_pair(12.4, 2.5), 0.005));
+    CHECK(within(real_extract(16.0 * plato, 4.0 * plato).value(), by_the_pair(16.0, 4.0), 0.06));
 }
 
 TEST_CASE("alcohol by volume of a usual beer") {
-    // 1.050 to 1.010 by the exact balance. Balling 1865, by way of Cutaia, Reid & Speers 2009.
-    CHECK(within(alcohol_by_volume(1.050 * specific_gravity, 1.010 * specific_gravity).value(), 5.27, 0.02));
+    // The exact balance. Balling 1865, by way of Cutaia, Reid & Speers 2009.
+    const published::BeerByGravities& beer = published::usual_beer;
+    CHECK(within(
+        alcohol_by_volume(beer.original_gravity * specific_gravity, beer.final_gravity * specific_gravity)
+            .value(),
+        beer.alcohol, 0.02));
 }
 
 TEST_CASE("sugar that ferments whole is 1.23 attenuated as a hydrometer shows it") {

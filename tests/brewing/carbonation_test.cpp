@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/published/carbonation.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -16,14 +17,8 @@ Temperature fahrenheit(double degrees) {
 }  // namespace
 
 TEST_CASE("kegs hold what the chart says") {
-    struct Row {
-        double fahrenheit;
-        double psi;
-        double volumes;
-    };
     // American Society of Brewing Chemists, chart of carbon dioxide in beer; all but the first from memory.
-    for (const Row row :
-         {Row{38.0, 12.0, 2.57}, Row{38.0, 10.0, 2.39}, Row{40.0, 12.0, 2.47}, Row{40.0, 10.0, 2.30}}) {
+    for (const published::KegCarbonation& row : published::keg_carbonations) {
         CAPTURE(row.fahrenheit);
         CAPTURE(row.psi);
         const Temperature temperature = fahrenheit(row.fahrenheit);
@@ -72,9 +67,11 @@ TEST_CASE("the bottle is never reckoned below the keg's form") {
 }
 
 TEST_CASE("what fermentation leaves") {
-    // Priming tables of the trade (Hibberd; Draper): 1.7 volumes at 0 °C, 0.88 at 20 °C.
-    CHECK(within(residual_carbonation(celsius(20.0)).value(), 0.88, 0.03));
-    CHECK(within(residual_carbonation(celsius(0.0)).value(), 1.70, 0.03));
+    // Priming tables of the trade (Hibberd; Draper).
+    for (const published::ResidualCarbonation& row : published::residual_carbonations) {
+        CAPTURE(row.celsius);
+        CHECK(within(residual_carbonation(celsius(row.celsius)).value(), row.volumes, 0.03));
+    }
 }
 
 TEST_CASE("sugar gives the gas that its equation says") {

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "tests/published/color.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -25,13 +26,14 @@ TEST_CASE("amber beer in a thin cell") {
     // De Lange, Color, in: Bamforth (editor), Brewing materials and processes, 2016: SRM 10 at 1 cm.
     const Tristimulus light = tristimulus(10.0 * srm, 1.0 * centimeter);
     const LabColor lab = lab_color(light);
-    CHECK(within(lab.lightness, 85.33, 0.3));
-    CHECK(within(lab.a, 1.90, 0.3));
-    CHECK(within(lab.b, 44.88, 0.3));
+    const published::LightThroughBeer& beer = published::light_through_amber_beer;
+    CHECK(within(lab.lightness, beer.lightness, 0.3));
+    CHECK(within(lab.a, beer.a, 0.3));
+    CHECK(within(lab.b, beer.b, 0.3));
     const ScreenColor screen = screen_color(light);
-    CHECK(within(screen.red, 244.0, 2.0));
-    CHECK(within(screen.green, 209.0, 2.0));
-    CHECK(within(screen.blue, 128.0, 2.0));
+    CHECK(within(screen.red, beer.red, 2.0));
+    CHECK(within(screen.green, beer.green, 2.0));
+    CHECK(within(screen.blue, beer.blue, 2.0));
 }
 
 TEST_CASE("SRM is 12.7 times the absorbance at 430 nm") {

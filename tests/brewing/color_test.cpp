@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/published/color.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -10,9 +11,9 @@ using entrywise::testing::within;
 TEST_CASE("beer color in European units") {
     // American Society of Brewing Chemists, Methods of Analysis, Beer-10; European Brewery Convention,
     // Analytica, 9.6.
-    CHECK(within(in_ebc(8.0 * srm), 15.8, 0.1));
+    CHECK(within(in_ebc(published::color_in_srm * srm), published::color_in_ebc, 0.1));
     CHECK(within(in_ebc(ebc(33.0)), 33.0, 1e-12));
-    CHECK(within(ebc(15.8).value(), 8.0, 0.05));
+    CHECK(within(ebc(published::color_in_ebc).value(), published::color_in_srm, 0.05));
 }
 
 TEST_CASE("malt color in SRM and European units") {
@@ -31,12 +32,14 @@ TEST_CASE("malt color units are pounds and Lovibond in a gallon") {
 }
 
 TEST_CASE("beer color from malt color units") {
-    // Morey, web note, 1995.
-    CHECK(within(morey_color(20.0 * malt_color_unit).value(), 11.65, 0.05));
-    // Daniels, Designing great beers, 1996, and Mosher, The brewer's companion, 1994: a usual red ale of 30
-    // units.
-    CHECK(within(daniels_color(30.0 * malt_color_unit).value(), 14.4, 1e-9));
-    CHECK(within(mosher_color(30.0 * malt_color_unit).value(), 13.7, 1e-9));
+    // Morey, web note, 1995; Daniels, Designing great beers, 1996; Mosher, The brewer's companion, 1994.
+    const auto load = [](const published::ColorOfLoad& of) { return of.malt_color_units * malt_color_unit; };
+    using published::color_by_daniels;
+    using published::color_by_morey;
+    using published::color_by_mosher;
+    CHECK(within(morey_color(load(color_by_morey)).value(), color_by_morey.srm, 0.05));
+    CHECK(within(daniels_color(load(color_by_daniels)).value(), color_by_daniels.srm, 1e-9));
+    CHECK(within(mosher_color(load(color_by_mosher)).value(), color_by_mosher.srm, 1e-9));
     CHECK(within(linear_color(3.0 * malt_color_unit).value(), 3.0, 1e-9));
 }
 

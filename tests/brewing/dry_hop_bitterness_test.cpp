@@ -4,19 +4,20 @@
 
 #include <array>
 
+#include "tests/published/dry_hop_bitterness.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("a heavy dry hop leaves what was measured") {
-    // Maye et al., Humulinone formation and dry hopping, MBAA Technical Quarterly 53, 2016: 23.2 g/L of
-    // Cascade pellets with 5.7 % alpha acids and 0.23 % humulinones for 3 days at 16 °C left 48 mg/L of
-    // humulinones and 35 of alpha acids.
-    const std::array doses = {DryHopDose{23.2 * gram_per_liter, 5.7 * percent, 0.23 * percent}};
+    // Maye et al., MBAA Technical Quarterly 53, 2016: Cascade pellets.
+    const published::MeasuredDryHop& hop = published::measured_dry_hop;
+    const std::array doses = {DryHopDose{hop.grams_in_liter * gram_per_liter, hop.alpha_percent * percent,
+                                         hop.humulinone_percent * percent}};
     const DryHopBitterness bitterness = dry_hop_bitterness(doses, 30.0 * milligram_per_liter);
-    CHECK(within(in(bitterness.humulinones, milligram_per_liter), 48.0, 0.15 * 48.0));
-    CHECK(within(in(bitterness.alpha_acids, milligram_per_liter), 35.0, 0.15 * 35.0));
+    CHECK(within(in(bitterness.humulinones, milligram_per_liter), hop.humulinones, 0.15 * hop.humulinones));
+    CHECK(within(in(bitterness.alpha_acids, milligram_per_liter), hop.alpha_acids, 0.15 * hop.alpha_acids));
 }
 
 TEST_CASE("a bitter beer may lose and a mild one gains") {

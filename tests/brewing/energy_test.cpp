@@ -2,16 +2,18 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/published/energy.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("regular beer has the energy of the food tables") {
-    // USDA FoodData Central, beer, regular: 43 kcal in 100 g with 3.9 g of alcohol and 3.6 g of carbohydrate
-    // besides protein, from memory.
-    const EnergyContent regular = energy(3.9 * percent, 4.1 * plato, 1.008 * specific_gravity);
-    CHECK(within(regular / kilocalorie_per_100_milliliter, 43.0, 1.5));
+    // USDA FoodData Central, beer, regular, from memory.
+    const published::RegularBeer& beer = published::regular_beer;
+    const EnergyContent regular =
+        energy(beer.alcohol * percent, beer.real_extract * plato, beer.gravity * specific_gravity);
+    CHECK(within(regular / kilocalorie_per_100_milliliter, beer.kilocalories, 1.5));
 }
 
 TEST_CASE("strong beer has more energy") {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "quantity/plato.hpp"
+#include "tests/published/extract.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -18,23 +19,20 @@ double liter_degrees(Mass extract, Volume volume) {
 }  // namespace
 
 TEST_CASE("gravity and degrees Plato agree with the sugar tables") {
-    // Bates et al., Polarimetry, saccharimetry and the sugars, NBS Circular C440, 1942.
-    CHECK(within(extract_of(1.040 * specific_gravity).value(), 9.993, 0.01));
-    CHECK(within(specific_gravity_of(12.0 * plato).value(), 1.0484, 0.0001));
-    CHECK(within(extract_of(1.100 * specific_gravity).value(), 23.77, 0.02));
+    // Bates et al., NBS Circular C440, 1942.
+    using published::strong_wort;
+    using published::usual_wort;
+    using published::weak_wort;
+    CHECK(within(extract_of(weak_wort.gravity * specific_gravity).value(), weak_wort.plato, 0.01));
+    CHECK(within(specific_gravity_of(usual_wort.plato * plato).value(), usual_wort.gravity, 0.0001));
+    CHECK(within(extract_of(strong_wort.gravity * specific_gravity).value(), strong_wort.plato, 0.02));
 }
 
 TEST_CASE("gravity of sugar dissolved in a volume is that of the sugar tables") {
-    struct Row {
-        double grams_in_liter;
-        double gravity;
-    };
-    // Sucrose at 20 °C: 5, 10, 12 and 20 g in 100 g of solution. NBS Circular C440, 1942, from memory.
-    for (const Row row :
-         {Row{50.89, 1.01965}, Row{103.81, 1.04003}, Row{125.58, 1.04838}, Row{216.20, 1.08287}}) {
-        CAPTURE(row.grams_in_liter);
-        CHECK(
-            within(gravity_of_extract(row.grams_in_liter * gram, 1.0 * liter).value(), row.gravity, 0.0002));
+    // Bates et al., NBS Circular C440, 1942, from memory.
+    for (const published::SucroseInLiter& row : published::sucrose_in_liter) {
+        CAPTURE(row.grams);
+        CHECK(within(gravity_of_extract(row.grams * gram, 1.0 * liter).value(), row.gravity, 0.0002));
     }
 }
 

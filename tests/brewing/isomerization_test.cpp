@@ -4,27 +4,34 @@
 
 #include <cmath>
 
+#include "tests/published/isomerization.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("alpha acids isomerize at the boil as measured") {
-    // Malowicki & Shellhammer, Isomerization and degradation kinetics of hop acids, Journal of Agricultural
-    // and Food Chemistry 53, 2005.
+    // Malowicki & Shellhammer, Journal of Agricultural and Food Chemistry 53, 2005.
+    using published::half_life_of_alpha_acids_minutes;
+    using published::isomerization_per_minute;
     const RateConstants rates = isomerization_rates(celsius(100.0));
-    CHECK(within(rates.isomerization * minute, 0.01249, 0.005 * 0.01249));
-    CHECK(within(std::log(2.0) / (rates.isomerization * minute), 55.5, 0.005 * 55.5));
-    CHECK(within(isomerization(30.0 * minute, rates).alpha_to_iso, 0.2976, 0.002));
+    const double per_minute = rates.isomerization * minute;
+    CHECK(within(per_minute, isomerization_per_minute, 0.005 * isomerization_per_minute));
+    CHECK(within(std::log(2.0) / per_minute, half_life_of_alpha_acids_minutes,
+                 0.005 * half_life_of_alpha_acids_minutes));
+    CHECK(within(isomerization(30.0 * minute, rates).alpha_to_iso, published::isomerized_in_half_an_hour,
+                 0.002));
 }
 
 TEST_CASE("the reaction needs the energy that was measured") {
-    // Malowicki & Shellhammer 2005: 98.6 and 108.0 kJ/mol; gas constant 8.314 J/(mol K).
+    // Malowicki & Shellhammer 2005; gas constant 8.314 J/(mol K).
     const RateConstants cold = isomerization_rates(celsius(90.0));
     const RateConstants hot = isomerization_rates(celsius(130.0));
     const double inverse_span = 1.0 / 363.15 - 1.0 / 403.15;
-    CHECK(within(8.314e-3 * std::log(hot.isomerization / cold.isomerization) / inverse_span, 98.6, 0.1));
-    CHECK(within(8.314e-3 * std::log(hot.degradation / cold.degradation) / inverse_span, 108.0, 0.1));
+    CHECK(within(8.314e-3 * std::log(hot.isomerization / cold.isomerization) / inverse_span,
+                 published::energy_of_isomerization, 0.1));
+    CHECK(within(8.314e-3 * std::log(hot.degradation / cold.degradation) / inverse_span,
+                 published::energy_of_degradation, 0.1));
 }
 
 TEST_CASE("at 95 degrees the rate is about two thirds") {

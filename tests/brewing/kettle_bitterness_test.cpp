@@ -8,59 +8,15 @@
 #include <cmath>
 #include <vector>
 
-#include "brewing/bitterness_of_utilization.hpp"
-#include "brewing/utilization_tinseth.hpp"
+#include "tests/support/measured_brews.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
-using entrywise::testing::within;
+using namespace entrywise::testing;
+using published::measured_brews;
+using published::MeasuredBrew;
 
 namespace {
-
-/// A brew whose bitterness was measured: hops of one addition, boiled or steeped, then chilled quickly.
-struct MeasuredBrew {
-    double grams;
-    double alpha_percent;
-    double minutes;
-    double celsius;
-    double liters;
-    double original_gravity;
-    double ibu;
-};
-
-// Hosom, web reports on alpha-acid solubility and hop steeping, 2015..2020; IBU by ASBC Beer-23. Whole hops.
-// Alpha of the last two at use was estimated from a label of 13.3 %.
-constexpr std::array measured_brews = {MeasuredBrew{10.49, 7.70, 12.0, 100.0, 6.21, 1.0545, 12.0},
-                                       MeasuredBrew{31.47, 7.70, 12.0, 100.0, 6.13, 1.0550, 29.0},
-                                       MeasuredBrew{62.94, 7.70, 12.0, 100.0, 6.09, 1.0555, 47.0},
-                                       MeasuredBrew{45.36, 5.75, 10.0, 100.0, 4.47, 1.0658, 33.3},
-                                       MeasuredBrew{45.36, 5.75, 10.0, 92.7, 4.54, 1.0645, 28.9},
-                                       MeasuredBrew{45.36, 5.75, 10.0, 88.4, 4.66, 1.0645, 30.8},
-                                       MeasuredBrew{45.36, 5.75, 10.0, 85.2, 4.69, 1.0641, 25.5},
-                                       MeasuredBrew{82.86, 9.00, 20.0, 100.0, 30.65, 1.0496, 27.5},
-                                       MeasuredBrew{82.86, 9.00, 60.0, 100.0, 29.94, 1.0507, 48.0}};
-
-Concentration alpha_acids_of(const MeasuredBrew& brew) {
-    return brew.grams * gram * (brew.alpha_percent / 100.0) / (brew.liters * liter);
-}
-
-double predicted_ibu(const MeasuredBrew& brew) {
-    const bool boiled = brew.celsius >= 100.0;
-    HotSide hot_side{celsius(100.0), {}};
-    if (!boiled) {
-        hot_side.after_boil.push_back({brew.minutes * minute, celsius(brew.celsius)});
-    }
-    const std::array doses = {
-        KettleDose{alpha_acids_of(brew), HopForm::whole, (boiled ? brew.minutes : 0.0) * minute, 0}};
-    const Bitterness hops = kettle_bitterness(doses, HotSideKinetics(hot_side)).hops;
-    return (hops + malt_bitterness(brew.original_gravity * specific_gravity)).value();
-}
-
-double tinseth_ibu(const MeasuredBrew& brew) {
-    const Share utilization =
-        tinseth_utilization(brew.minutes * minute, brew.original_gravity * specific_gravity);
-    return bitterness_of_utilization(alpha_acids_of(brew), utilization).value();
-}
 
 KettleDose dose(double milligrams, double boil_minutes, std::size_t step = 0, HopForm form = HopForm::whole) {
     return {milligrams * milligram_per_liter, form, boil_minutes * minute, step};
@@ -78,6 +34,7 @@ double hops_ibu(const std::vector<KettleDose>& doses) {
 
 }  // namespace
 
+// Hosom, web reports on alpha-acid solubility and hop steeping, 2015..2020.
 TEST_CASE("measured boils and steeps are met within 20 percent") {
     double squares = 0.0;
     double squares_of_tinseth = 0.0;

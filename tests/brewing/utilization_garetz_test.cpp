@@ -4,6 +4,7 @@
 
 #include "brewing/bitterness_of_utilization.hpp"
 #include "brewing/utilization_tinseth.hpp"
+#include "tests/published/hop_utilization.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -16,15 +17,10 @@ constexpr GaretzBrew usual_brew{1.050 * specific_gravity, 1.0 * whole, {}};
 }  // namespace
 
 TEST_CASE("utilization is that of Garetz's table") {
-    struct Row {
-        double minutes;
-        double utilization;
-    };
-    // Garetz, Using hops, 1994, average yeast, from memory; between rows a straight line.
-    for (const Row row : {Row{0.0, 0.0}, Row{10.0, 0.0}, Row{18.0, 3.8}, Row{30.0, 11.0}, Row{45.0, 18.0},
-                          Row{60.0, 20.0}, Row{90.0, 23.0}}) {
+    // Garetz, Using hops, 1994, from memory.
+    for (const published::TableUtilization& row : published::garetz_table) {
         CAPTURE(row.minutes);
-        CHECK(within(garetz_utilization(row.minutes * minute) / percent, row.utilization, 1e-9));
+        CHECK(within(garetz_utilization(row.minutes * minute) / percent, row.percent, 1e-9));
     }
 }
 

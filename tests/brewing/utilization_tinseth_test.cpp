@@ -3,26 +3,19 @@
 #include <doctest/doctest.h>
 
 #include "brewing/bitterness_of_utilization.hpp"
+#include "tests/published/hop_utilization.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("utilization is that of Tinseth's table") {
-    struct Row {
-        double minutes;
-        double gravity;
-        double utilization;
-    };
     // Tinseth, Hop utilization, web article, 1997.
-    for (const Row row : {Row{60.0, 1.050, 0.231}, Row{15.0, 1.060, 0.105}, Row{30.0, 1.057, 0.166},
-                          Row{5.0, 1.040, 0.050}, Row{10.0, 1.050, 0.084}, Row{20.0, 1.040, 0.153},
-                          Row{30.0, 1.050, 0.177}, Row{45.0, 1.040, 0.232}, Row{60.0, 1.030, 0.276},
-                          Row{60.0, 1.070, 0.193}, Row{60.0, 1.100, 0.147}, Row{90.0, 1.050, 0.247}}) {
+    for (const published::TinsethUtilization& row : published::tinseth_table) {
         CAPTURE(row.minutes);
         CAPTURE(row.gravity);
         CHECK(within(tinseth_utilization(row.minutes * minute, row.gravity * specific_gravity).value(),
-                     row.utilization, 0.001));
+                     row.share, 0.001));
     }
 }
 

@@ -2,20 +2,15 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/published/water_density.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
 using entrywise::testing::within;
 
 TEST_CASE("water has the density of the steam tables") {
-    struct Row {
-        double celsius;
-        double density;
-    };
-    // IAPWS, Release on the thermodynamic properties of ordinary water substance, 1995, at one atmosphere,
-    // from memory.
-    for (const Row row : {Row{0.0, 999.84}, Row{3.98, 999.97}, Row{20.0, 998.21}, Row{25.0, 997.05},
-                          Row{50.0, 988.03}, Row{80.0, 971.79}, Row{99.97, 958.37}}) {
+    // IAPWS 1995, from memory.
+    for (const published::WaterDensity& row : published::water_densities) {
         CAPTURE(row.celsius);
         CHECK(within(in(water_density(celsius(row.celsius)), gram_per_liter), row.density, 0.03));
     }
