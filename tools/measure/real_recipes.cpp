@@ -8,19 +8,35 @@
 
 namespace entrywise {
 
+namespace {
+
+StatedAs stated_as(const std::string& kind) {
+    if (kind == "measured") {
+        return StatedAs::measured;
+    }
+    return kind == "unknown" ? StatedAs::unknown : StatedAs::planned;
+}
+
+std::optional<double> number(const nlohmann::json& stated, const char* key) {
+    return stated.contains(key) ? std::optional<double>(stated[key].get<double>()) : std::nullopt;
+}
+
+}  // namespace
+
 std::vector<RealRecipe> real_recipes_in(const std::string& folder) {
     constexpr std::size_t most_bytes = 1U << 20U;
     const auto text = read_file(folder + "/index.json", most_bytes);
     std::vector<RealRecipe> entries;
     for (const nlohmann::json& record : nlohmann::json::parse(text ? *text : "[]")) {
-        RealRecipe entry{record.at("id"), record.value("winner", false), record.at("style"), {}, {}, false};
+        RealRecipe entry;
+        entry.id = record.at("id");
+        entry.winner = record.value("winner", false);
+        entry.styles = record.at("style").get<std::vector<std::string>>();
         const auto& stated = record.at("stated");
-        if (stated.contains("og")) {
-            entry.original_gravity = stated["og"].get<double>();
-        }
-        if (stated.contains("fg")) {
-            entry.final_gravity = stated["fg"].get<double>();
-        }
+        entry.original_gravity = number(stated, "og");
+        entry.final_gravity = number(stated, "fg");
+        entry.alcohol = number(stated, "abv");
+        entry.stated_as = stated_as(record.value("stated_kind", "unknown"));
         for (const std::string& doubt : record.value("doubts", std::vector<std::string>())) {
             entry.additions_left_out =
                 entry.additions_left_out || doubt.find("left out") != std::string::npos;

@@ -9,6 +9,9 @@
 
 namespace entrywise {
 
+/// How the numbers that a source states came about, where it says so.
+enum class StatedAs { measured, planned, unknown };
+
 /// One recipe of a folder of real recipes, as the folder's index tells of it.
 struct RealRecipe {
     std::string id;
@@ -16,6 +19,8 @@ struct RealRecipe {
     std::vector<std::string> styles;  ///< that it was accepted in
     std::optional<double> original_gravity;
     std::optional<double> final_gravity;
+    std::optional<double> alcohol;  ///< percent by volume
+    StatedAs stated_as = StatedAs::unknown;
     bool additions_left_out = false;  ///< the source names spices, salt or the like without an amount
 };
 
