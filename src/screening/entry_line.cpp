@@ -77,7 +77,8 @@ class LineScan {
 
     void read(const std::string& key, Node value) {
         const EntryField field = entry_field(key);
-        const bool is_nothing = value.kind == NodeKind::scalar && !value.quoted && value.text == "null";
+        const bool is_null = value.kind == NodeKind::scalar && !value.quoted && value.text == "null";
+        const bool is_nothing = is_null || (value.kind == NodeKind::scalar && value.text.empty());
         if (field == EntryField::unknown) {
             entry_.columns.push_back({key, std::move(value)});
         } else if (is_nothing) {

@@ -48,6 +48,11 @@ TEST_CASE("a recipe may stand in a file") {
     CHECK(entry.brewer.empty());
 }
 
+TEST_CASE("an empty number is none, as an empty field of a table is") {
+    CHECK(entry_of(R"({"entry": "", "recipe": "a.yaml"})", 4).number == "line 4");
+    CHECK(fault_of(R"({"entry": "1", "recipe": ""})").find("found no `recipe`") != std::string::npos);
+}
+
 TEST_CASE("a bad line is an entry with a fault that tells its line") {
     CHECK(fault_of("{\"entry\": 1,", 17).starts_with("input:17:"));
     CHECK(fault_of("[]", 3).starts_with("input:3:1: found no object"));
