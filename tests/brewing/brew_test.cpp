@@ -59,21 +59,6 @@ bool same_character(const Drivers& first, const Drivers& second) {
            first.dms.draws() == second.dms.draws() && first.flocculation == second.flocculation;
 }
 
-Recipe scaled(Recipe recipe, double factor) {
-    recipe.volume.middle *= factor;
-    *recipe.boil.evaporation *= factor;
-    for (GristAddition& addition : recipe.grist) {
-        addition.mass *= factor;
-    }
-    for (HopAddition& addition : recipe.hops) {
-        addition.mass *= factor;
-    }
-    for (ExtraAddition& addition : recipe.extras) {
-        *addition.mass *= factor;
-    }
-    return recipe;
-}
-
 template <class Quantity>
 double width_of(const Estimate<Quantity>& estimate) {
     const auto interval = estimate.interval();

@@ -48,18 +48,6 @@ void must_agree(const Beer& one, const Beer& other) {
     }
 }
 
-Recipe scaled(Recipe recipe, double factor) {
-    recipe.volume.middle *= factor;
-    *recipe.boil.evaporation *= factor;
-    for (GristAddition& addition : recipe.grist) {
-        addition.mass *= factor;
-    }
-    for (HopAddition& addition : recipe.hops) {
-        addition.mass *= factor;
-    }
-    return recipe;
-}
-
 Recipe mashed_at(Recipe recipe, double degrees) {
     recipe.mash = {{.temperature = celsius(degrees), .time = 60.0 * minute}};
     return recipe;

@@ -184,6 +184,22 @@ inline Recipe pale_ale() {
     return recipe;
 }
 
+/// So many times as much of everything.
+inline Recipe scaled(Recipe recipe, double factor) {
+    recipe.volume.middle *= factor;
+    *recipe.boil.evaporation *= factor;
+    for (GristAddition& addition : recipe.grist) {
+        addition.mass *= factor;
+    }
+    for (HopAddition& addition : recipe.hops) {
+        addition.mass *= factor;
+    }
+    for (ExtraAddition& addition : recipe.extras) {
+        *addition.mass *= factor;
+    }
+    return recipe;
+}
+
 /// The beer with every uncertain input at its middle: exact enough to compare two recipes.
 inline Beer brew_at_middle(const Recipe& recipe) {
     Deviates middle(1);
