@@ -6,6 +6,7 @@
 #include <functional>
 #include <mutex>
 #include <optional>
+#include <system_error>
 #include <thread>
 #include <utility>
 #include <vector>
@@ -50,8 +51,8 @@ class OrderedWork {
             for (std::size_t count = 1; count < threads; ++count) {
                 others.emplace_back([this, count] { work_along(count); });
             }
-        } catch (const std::exception&) {
-            return others;
+        } catch (const std::system_error&) {
+            // Those that there are do the work.
         }
         return others;
     }
