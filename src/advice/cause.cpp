@@ -11,9 +11,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t most_ingredients = 3;
-constexpr double least_share = 0.1;
-
 std::string gravity(const Estimate<SpecificGravity>& estimate) {
     return fixed(in(estimate.median(), specific_gravity), specific_gravity_decimals);
 }
@@ -164,7 +161,7 @@ std::vector<SourceShare> sources_of(const Finding& finding, const Beer& beer) {
 std::vector<std::string> causes_of(const Finding& finding, const Recipe& recipe, const Beer& beer) {
     std::vector<std::string> causes = settings_behind(finding.attribute, recipe, beer);
     for (const SourceShare& source : sources_of(finding, beer)) {
-        if (causes.size() < most_ingredients + 1 && source.share >= least_share) {
+        if (causes.size() < most_causes + 1 && source.share >= least_share_of_a_cause) {
             causes.push_back(share_in_words(source));
         }
     }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -8,6 +9,11 @@
 #include "recipe/recipe.hpp"
 
 namespace entrywise {
+
+/// How many ingredients are named as causes, and the least share of what is sensed that makes one worth it
+/// (working values).
+inline constexpr std::size_t most_causes = 3;
+inline constexpr double least_share_of_a_cause = 0.1;
 
 /// What in the recipe a finding comes from: ingredients with their share of what is sensed, largest first,
 /// and the numbers and settings behind it. At most four lines.

@@ -14,8 +14,8 @@ namespace entrywise {
 namespace {
 
 /// What is possible in a style, but not usual, departs by so much (working values).
-constexpr double possible_yeast = 0.4;
-constexpr double possible_hops = 0.7;
+constexpr double of_possible_yeast = 0.4;
+constexpr double of_possible_hops = 0.7;
 
 /// Departures are told from so much of the whole on.
 constexpr double told_from = 0.5;
@@ -29,10 +29,6 @@ void add_new(Names& names, std::string_view name) {
     if (std::find(names.begin(), names.end(), name) == names.end()) {
         names.push_back(name);
     }
-}
-
-bool holds(const Texts& texts, std::string_view word) {
-    return std::find(texts.begin(), texts.end(), word) != texts.end();
 }
 
 double departure(Customary custom, double of_possible) {
@@ -67,7 +63,7 @@ std::vector<double> shares_of_hops(const Recipe& recipe, const Beer& beer) {
 bool is_in(const Recipe& recipe, std::string_view word) {
     return std::any_of(recipe.grist.begin(), recipe.grist.end(), [&](const GristAddition& addition) {
         const Fermentable& fermentable = addition.fermentable;
-        return fermentable.name == word || holds(fermentable.groups, word);
+        return fermentable.name == word || contains(fermentable.groups, word);
     });
 }
 
@@ -129,7 +125,7 @@ void CustomOfRecipe::hold_yeast(const CustomOfStyle& custom, CustomFit& fit) con
     for (std::size_t index = 0; index < yeasts_.size(); ++index) {
         const std::string& name = recipe_.yeasts[index].yeast.name;
         const Customary kind = custom.of_yeast(name, yeasts_[index]);
-        fit.yeast += departure(kind, possible_yeast) / static_cast<double>(yeasts_.size());
+        fit.yeast += departure(kind, of_possible_yeast) / static_cast<double>(yeasts_.size());
         if (kind == Customary::seldom) {
             fit.seldom_yeasts.push_back(name);
         }
@@ -140,7 +136,7 @@ void CustomOfRecipe::hold_hops(const CustomOfStyle& custom, CustomFit& fit) cons
     double foreign = 0.0;
     for (std::size_t index = 0; index < hop_families_.size(); ++index) {
         const Customary kind = custom.of_hops(hop_families_[index]);
-        fit.hops += departure(kind, possible_hops) * shares_of_hops_[index];
+        fit.hops += departure(kind, of_possible_hops) * shares_of_hops_[index];
         if (kind == Customary::seldom && shares_of_hops_[index] > 0.0) {
             foreign += shares_of_hops_[index];
             add_new(fit.seldom_hops, recipe_.hops[index].hop.name);

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <functional>
 
+#include "base/text.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -14,12 +16,8 @@ constexpr unsigned possible_grist = 4;
 constexpr unsigned unusual_grist = 8;
 constexpr unsigned usual_yeast = 16;
 constexpr unsigned possible_yeast = 32;
-constexpr unsigned usual_hops = 64;
-constexpr unsigned possible_hops = 128;
-
-bool holds(const std::vector<std::string>& texts, std::string_view word) {
-    return std::find(texts.begin(), texts.end(), word) != texts.end();
-}
+constexpr unsigned usual_hop = 64;
+constexpr unsigned possible_hop = 128;
 
 }  // namespace
 
@@ -47,8 +45,8 @@ CustomOfStyle::CustomOfStyle(const Custom& custom, const CustomWords& words,
                              std::span<const std::string_view> welcome)
     : standing_(words.count(), 0),
       welcome_(welcome.begin(), welcome.end()),
-      any_hops_are_usual_(holds(custom.hops_typical, "any")),
-      any_hops_are_possible_(holds(custom.hops_possible, "any")),
+      any_hops_are_usual_(contains(custom.hops_typical, "any")),
+      any_hops_are_possible_(contains(custom.hops_possible, "any")),
       names_yeast_(!custom.yeast_typical.empty() || !custom.yeast_possible.empty() || !welcome.empty()),
       names_hops_(!custom.hops_typical.empty() || !custom.hops_possible.empty()),
       names_a_base_(!custom.grist_base.empty()) {
@@ -58,8 +56,8 @@ CustomOfStyle::CustomOfStyle(const Custom& custom, const CustomWords& words,
     stand(custom.grist_unusual, unusual_grist, words);
     stand(custom.yeast_typical, usual_yeast, words);
     stand(custom.yeast_possible, possible_yeast, words);
-    stand(custom.hops_typical, usual_hops, words);
-    stand(custom.hops_possible, possible_hops, words);
+    stand(custom.hops_typical, usual_hop, words);
+    stand(custom.hops_possible, possible_hop, words);
     for (const std::string& word : custom.grist_typical) {
         usual_grist_.push_back(words.number_of(word));
     }
@@ -93,11 +91,11 @@ Customary CustomOfStyle::of_yeast(std::string_view yeast_class, std::size_t numb
 }
 
 Customary CustomOfStyle::of_hops(std::size_t family) const {
-    if (any_hops_are_usual_ || is(family, usual_hops)) {
+    if (any_hops_are_usual_ || is(family, usual_hop)) {
         return Customary::usual;
     }
-    return any_hops_are_possible_ || !names_hops_ || is(family, possible_hops) ? Customary::possible
-                                                                               : Customary::seldom;
+    return any_hops_are_possible_ || !names_hops_ || is(family, possible_hop) ? Customary::possible
+                                                                              : Customary::seldom;
 }
 
 /// How exactly it is named as such: by its own name, by a group of its, or not.

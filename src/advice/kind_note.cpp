@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "advice/cause.hpp"
 #include "base/number.hpp"
 #include "base/text.hpp"
 
@@ -9,9 +10,7 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t most_ingredients = 3;
 constexpr std::size_t most_suggestions = 2;
-constexpr double least_share = 0.1;
 
 std::string in_words(std::vector<std::string> words) {
     for (std::string& word : words) {
@@ -61,7 +60,7 @@ std::string note_on_kind(const KindMiss& miss, const Style& style) {
 std::vector<std::string> causes_of_kind(const KindMiss& miss) {
     std::vector<std::string> causes;
     for (const SourceShare& source : miss.sources) {
-        if (causes.size() < most_ingredients && source.share >= least_share) {
+        if (causes.size() < most_causes && source.share >= least_share_of_a_cause) {
             causes.push_back(source.ingredient + " " + fixed(100.0 * source.share, 0) + " %");
         }
     }

@@ -22,7 +22,7 @@ namespace entrywise {
 namespace {
 
 /// Draws to look for a plan with; what is proposed is worked out with all of them.
-constexpr std::size_t few_draws = 16;
+constexpr std::size_t draws_of_the_search = 16;
 
 constexpr std::size_t most_proposals = 3;
 
@@ -180,7 +180,7 @@ class Mender {
     Mender(Mending& mending, const Handbook& handbook, const MendingMeans& means)
         : mending_(mending),
           handbook_(handbook),
-          coarse_(mending.recipe, means, handbook, mending.stage, few_draws),
+          coarse_(mending.recipe, means, handbook, mending.stage, draws_of_the_search),
           fine_(mending.recipe, means, handbook, mending.stage, usual_draws),
           levers_(levers_of(mending.recipe, mending.beer, mending.style, means, mending.stage)),
           search_(levers_, Attempt{mending.recipe, {}, {}}, [this](const Attempt& attempt) {

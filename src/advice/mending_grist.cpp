@@ -3,6 +3,7 @@
 #include "advice/grist_limits.hpp"
 #include "advice/mending_levers.hpp"
 #include "base/number.hpp"
+#include "base/text.hpp"
 
 namespace entrywise {
 
@@ -14,22 +15,18 @@ constexpr double least_of_carrying = 0.4;
 constexpr double most_of_carrying = 1.6;
 constexpr double most_of_seasoning = 3.0;
 
-bool holds(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 bool is_usual_base(const Fermentable& fermentable, const Custom& custom) {
-    return holds(custom.grist_base, fermentable.name);
+    return contains(custom.grist_base, fermentable.name);
 }
 
 /// By its name or by what it is one of.
 bool is_unusual(const Fermentable& fermentable, const Custom& custom) {
-    return holds(custom.grist_unusual, fermentable.name) ||
+    return contains(custom.grist_unusual, fermentable.name) ||
            std::any_of(fermentable.groups.begin(), fermentable.groups.end(),
-                       [&](const std::string& group) { return holds(custom.grist_unusual, group); });
+                       [&](const std::string& group) { return contains(custom.grist_unusual, group); });
 }
 
-MendingLever amount_of(const Recipe& recipe, std::size_t index, const Custom& custom) {
+MendingLever grist_amount(const Recipe& recipe, std::size_t index, const Custom& custom) {
     const GristAddition& addition = recipe.grist[index];
     const Mass all = all_of_grist(recipe);
     const bool unusual = is_unusual(addition.fermentable, custom);
@@ -64,7 +61,7 @@ MendingLever amount_of(const Recipe& recipe, std::size_t index, const Custom& cu
 std::vector<MendingLever> grist_levers(const Recipe& recipe, const Style& style) {
     std::vector<MendingLever> levers;
     for (std::size_t index = 0; recipe.grist.size() > 1 && index < recipe.grist.size(); ++index) {
-        levers.push_back(amount_of(recipe, index, style.custom));
+        levers.push_back(grist_amount(recipe, index, style.custom));
     }
     return levers;
 }

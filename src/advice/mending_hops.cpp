@@ -18,7 +18,7 @@ bool is_unusual(const HopAddition& addition, const Custom& custom) {
                       custom.hops_unusual.end();
 }
 
-MendingLever amount_of(const Recipe& recipe, std::size_t index, const Custom& custom) {
+MendingLever hop_amount(const Recipe& recipe, std::size_t index, const Custom& custom) {
     const HopAddition& addition = recipe.hops[index];
     const bool unusual = is_unusual(addition, custom);
     const double now = in(addition.mass, gram);
@@ -47,7 +47,7 @@ double to_minutes(double minutes) {
     return minutes < 10.0 ? std::round(minutes) : 5.0 * std::round(minutes / 5.0);
 }
 
-MendingLever time_of(const Recipe& recipe, std::size_t index) {
+MendingLever hop_time(const Recipe& recipe, std::size_t index) {
     const HopAddition& addition = recipe.hops[index];
     const double now = in(*addition.time, minute);
     const double boil = in(recipe.boil.time.value_or(1.0 * hour), minute);
@@ -74,9 +74,9 @@ MendingLever time_of(const Recipe& recipe, std::size_t index) {
 std::vector<MendingLever> hop_levers(const Recipe& recipe, const Style& style) {
     std::vector<MendingLever> levers;
     for (std::size_t index = 0; index < recipe.hops.size(); ++index) {
-        levers.push_back(amount_of(recipe, index, style.custom));
+        levers.push_back(hop_amount(recipe, index, style.custom));
         if (recipe.hops[index].use == HopUse::boil && recipe.hops[index].time) {
-            levers.push_back(time_of(recipe, index));
+            levers.push_back(hop_time(recipe, index));
         }
     }
     return levers;

@@ -5,6 +5,7 @@
 #include "advice/hop_limits.hpp"
 #include "advice/mending_levers.hpp"
 #include "base/number.hpp"
+#include "base/text.hpp"
 #include "brewing/ingredient_line.hpp"
 
 namespace entrywise {
@@ -14,25 +15,21 @@ namespace {
 constexpr Duration usual_dry_hop_time = 4.0 * day;
 constexpr Duration for_bitterness_from = 30.0 * minute;
 
-bool holds(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
-
 bool suits(const Hop& hop, const Style& style) {
-    return !holds(style.custom.hops_unusual, hop.family);
+    return !contains(style.custom.hops_unusual, hop.family);
 }
 
 /// A hop that a lever adds, and whether the brewer has it at hand.
-struct Candidate {
+struct NewHop {
     Hop hop;
     bool alpha_is_stated = false;
     bool at_hand = false;
 };
 
 /// Aroma hops that the recipe has, or else the first of the pantry: one or two are enough to choose from.
-std::vector<Candidate> aroma_hops(const Recipe& recipe, const Style& style, const IngredientTables& pantry) {
+std::vector<NewHop> aroma_hops(const Recipe& recipe, const Style& style, const IngredientTables& pantry) {
     constexpr std::size_t most = 3;
-    std::vector<Candidate> candidates;
+    std::vector<NewHop> candidates;
     std::set<std::string> names;
     for (auto addition = recipe.hops.rbegin(); addition != recipe.hops.rend(); ++addition) {
         const bool for_aroma = addition->hop.purpose != HopPurpose::bittering;
@@ -49,8 +46,8 @@ std::vector<Candidate> aroma_hops(const Recipe& recipe, const Style& style, cons
     return candidates;
 }
 
-MendingLever added(const Recipe& recipe, const Candidate& candidate, HopAddition addition,
-                   double most_per_liter, int line) {
+MendingLever added(const Recipe& recipe, const NewHop& candidate, HopAddition addition, double most_per_liter,
+                   int line) {
     addition.hop = candidate.hop;
     addition.alpha_is_stated = candidate.alpha_is_stated;
     addition.position = {first_added_line + line, 1};
@@ -129,8 +126,8 @@ std::vector<MendingLever> swaps(const Recipe& recipe, const Style& style, const 
     std::vector<MendingLever> levers;
     std::set<std::string> names;
     for (const HopAddition& addition : recipe.hops) {
-        const bool usual = holds(style.custom.hops_typical, addition.hop.family) ||
-                           holds(style.custom.hops_possible, addition.hop.family);
+        const bool usual = contains(style.custom.hops_typical, addition.hop.family) ||
+                           contains(style.custom.hops_possible, addition.hop.family);
         if (!usual && !pantry.hops.empty() && names.insert(addition.hop.name).second &&
             addition.form != HopForm::extract) {
             levers.push_back(in_place_of(recipe, addition.hop.name, pantry.hops.front()));
@@ -140,13 +137,13 @@ std::vector<MendingLever> swaps(const Recipe& recipe, const Style& style, const 
 }
 
 /// For bitterness: the hop that the recipe bitters with, or else the first of the pantry.
-std::optional<Candidate> bittering_hop(const Recipe& recipe, const IngredientTables& pantry) {
+std::optional<NewHop> bittering_hop(const Recipe& recipe, const IngredientTables& pantry) {
     for (const HopAddition& addition : recipe.hops) {
         if (addition.form != HopForm::extract) {
-            return Candidate{addition.hop, addition.alpha_is_stated, true};
+            return NewHop{addition.hop, addition.alpha_is_stated, true};
         }
     }
-    return pantry.hops.empty() ? std::nullopt : std::optional(Candidate{pantry.hops.front(), false, false});
+    return pantry.hops.empty() ? std::nullopt : std::optional(NewHop{pantry.hops.front(), false, false});
 }
 
 bool is_bittered(const Recipe& recipe) {
@@ -165,7 +162,7 @@ std::vector<MendingLever> new_hop_levers(const Recipe& recipe, const Style& styl
     if (const auto hop = bittering_hop(recipe, pantry); hop && !is_bittered(recipe)) {
         levers.push_back(added(recipe, *hop, boiled(60.0), 3.0, line));
     }
-    for (const Candidate& candidate : aroma_hops(recipe, style, pantry)) {
+    for (const NewHop& candidate : aroma_hops(recipe, style, pantry)) {
         for (const double minutes : {15.0, 5.0, 0.0}) {
             levers.push_back(added(recipe, candidate, boiled(minutes), most_late, ++line));
         }
@@ -181,7 +178,7 @@ std::vector<MendingLever> dry_hop_levers(const Recipe& recipe, const Style& styl
     }
     constexpr double most_dry = 10.0;
     int line = 200;
-    for (const Candidate& candidate : aroma_hops(recipe, style, pantry)) {
+    for (const NewHop& candidate : aroma_hops(recipe, style, pantry)) {
         levers.push_back(added(recipe, candidate, dry_hop(), most_dry, ++line));
     }
     return levers;

@@ -3,6 +3,7 @@
 #include "advice/grist_limits.hpp"
 #include "advice/mending_levers.hpp"
 #include "base/number.hpp"
+#include "base/text.hpp"
 
 namespace entrywise {
 
@@ -10,10 +11,6 @@ namespace {
 
 /// A new malt beside those that the recipe has takes no more than a third of the grist.
 constexpr double most_of_new = 0.35;
-
-bool holds(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
-}
 
 bool is_in(const Recipe& recipe, const Fermentable& fermentable) {
     return std::any_of(recipe.grist.begin(), recipe.grist.end(), [&](const GristAddition& addition) {
@@ -101,7 +98,7 @@ std::vector<MendingLever> new_malt_levers(const Recipe& recipe, const Style& sty
             continue;
         }
         levers.push_back(added(recipe, fermentable, line));
-        if (base && recipe.mashed && holds(style.custom.grist_base, fermentable.name)) {
+        if (base && recipe.mashed && contains(style.custom.grist_base, fermentable.name)) {
             levers.push_back(in_place_of(recipe, *base, fermentable));
         }
     }

@@ -5,6 +5,8 @@
 #include <string>
 #include <string_view>
 
+#include "base/text.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -71,11 +73,6 @@ bool speaks_of(const std::vector<std::string>& texts, Special special) {
     });
 }
 
-template <class List>
-bool holds(const List& list, std::string_view word) {
-    return std::find(list.begin(), list.end(), word) != list.end();
-}
-
 bool is(Special special, const Fermentable& fermentable) {
     switch (special) {
         case Special::fruit:
@@ -84,9 +81,9 @@ bool is(Special special, const Fermentable& fermentable) {
             return fermentable.gives.smoke > 0.0;
         case Special::grain:
             return std::any_of(other_grains.begin(), other_grains.end(),
-                               [&](std::string_view group) { return holds(fermentable.groups, group); });
+                               [&](std::string_view group) { return contains(fermentable.groups, group); });
         case Special::sugar:
-            return holds(flavored_sugars, fermentable.name);
+            return contains(flavored_sugars, fermentable.name);
         default:
             return false;
     }
@@ -181,7 +178,7 @@ bool is_specialty(const Style& style) {
 
 bool is_made_of_another(const Style& style) {
     return style.varies && !style.grist_expected.empty() &&
-           (holds(style.may_declare, "base-style") || holds(style.must_declare, "base-style"));
+           (contains(style.may_declare, "base-style") || contains(style.must_declare, "base-style"));
 }
 
 bool has_what_it_asks_for(const Style& specialty, const std::set<Special>& specials) {

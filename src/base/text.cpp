@@ -15,10 +15,6 @@ struct Character {
     bool well_formed = false;
 };
 
-bool is_continuation(char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
-}
-
 Character multi_byte_character(std::string_view text, std::size_t bytes, char32_t first_bits,
                                char32_t lowest) {
     if (text.size() < bytes) {

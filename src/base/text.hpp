@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -22,6 +23,17 @@ std::string joined(const std::vector<std::string>& texts, std::string_view separ
 
 /// The texts as a sentence lists them: `a`, `a or b`, `a, b or c`.
 std::string listed(const std::vector<std::string>& texts, std::string_view last_separator = "or");
+
+/// Whether a list of texts has the word in it.
+template <class List>
+bool contains(const List& texts, std::string_view word) {
+    return std::find(texts.begin(), texts.end(), word) != texts.end();
+}
+
+/// Whether the byte is one of a UTF-8 character after its first.
+constexpr bool is_continuation(char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
 
 /// Whether the bytes are well-formed UTF-8: no overlong forms, no surrogates, nothing above U+10FFFF.
 bool is_utf8(std::string_view text);

@@ -10,13 +10,13 @@ namespace entrywise {
 namespace {
 
 /// The part that each of the two has in the whole.
-struct Parts {
+struct BlendParts {
     double first = 1.0;
     double second = 0.0;
 };
 
 template <class Value>
-Estimate<Value> mixed(const Estimate<Value>& first, const Estimate<Value>& second, Parts parts) {
+Estimate<Value> mixed(const Estimate<Value>& first, const Estimate<Value>& second, BlendParts parts) {
     return lift([parts](Value one, Value other) -> Value { return parts.first * one + parts.second * other; },
                 first, second);
 }
@@ -26,7 +26,8 @@ double amount_of(double level) {
     return std::exp2(level) - 1.0;
 }
 
-Estimate<double> mixed_levels(const Estimate<double>& first, const Estimate<double>& second, Parts parts) {
+Estimate<double> mixed_levels(const Estimate<double>& first, const Estimate<double>& second,
+                              BlendParts parts) {
     return lift(
         [parts](double one, double other) {
             return std::log2(1.0 + parts.first * amount_of(one) + parts.second * amount_of(other));
@@ -36,7 +37,8 @@ Estimate<double> mixed_levels(const Estimate<double>& first, const Estimate<doub
 
 /// Each source's share of the blend: its share of its own beer by what that beer brings.
 template <class Value>
-std::vector<SourceShare> mixed_sources(const Traced<Value>& first, const Traced<Value>& second, Parts parts) {
+std::vector<SourceShare> mixed_sources(const Traced<Value>& first, const Traced<Value>& second,
+                                       BlendParts parts) {
     const double brought_by_first = parts.first * first.total.median().value();
     const double brought_by_second = parts.second * second.total.median().value();
     const double all = brought_by_first + brought_by_second;
@@ -60,11 +62,11 @@ std::vector<SourceShare> mixed_sources(const Traced<Value>& first, const Traced<
 }
 
 template <class Value>
-Traced<Value> mixed(const Traced<Value>& first, const Traced<Value>& second, Parts parts) {
+Traced<Value> mixed(const Traced<Value>& first, const Traced<Value>& second, BlendParts parts) {
     return {mixed(first.total, second.total, parts), mixed_sources(first, second, parts)};
 }
 
-Drivers mixed(const Drivers& first, const Drivers& second, Parts parts) {
+Drivers mixed(const Drivers& first, const Drivers& second, BlendParts parts) {
     Drivers drivers = first;
     for (const auto driver :
          {&Drivers::malt, &Drivers::toast, &Drivers::caramel, &Drivers::roast, &Drivers::smoke,
@@ -86,7 +88,7 @@ Drivers mixed(const Drivers& first, const Drivers& second, Parts parts) {
 
 /// Gravities stand one above water, which the parts keep as they add up to one.
 Traced<SpecificGravity> mixed_gravity(const Traced<SpecificGravity>& first,
-                                      const Traced<SpecificGravity>& second, Parts parts) {
+                                      const Traced<SpecificGravity>& second, BlendParts parts) {
     const auto above_water = [](const Traced<SpecificGravity>& gravity) {
         return Traced<SpecificGravity>{
             lift([](SpecificGravity value) -> SpecificGravity { return value - 1.0 * specific_gravity; },
@@ -98,7 +100,7 @@ Traced<SpecificGravity> mixed_gravity(const Traced<SpecificGravity>& first,
 }
 
 /// What follows from the gravities of the blend.
-void derive_extracts(Beer& beer, const Beer& first, const Beer& second, Parts parts) {
+void derive_extracts(Beer& beer, const Beer& first, const Beer& second, BlendParts parts) {
     beer.original_extract = lift(extract_of, beer.original_gravity.total);
     beer.apparent_extract = lift(extract_of, beer.final_gravity);
     beer.real_extract = mixed(first.real_extract, second.real_extract, parts);
@@ -152,7 +154,7 @@ Position in_second_beer(Position position) {
 }
 
 Beer blended(const Beer& first, const Beer& second, Share of_second) {
-    const Parts parts{1.0 - in(of_second, whole), in(of_second, whole)};
+    const BlendParts parts{1.0 - in(of_second, whole), in(of_second, whole)};
     Beer beer = first;
     beer.original_gravity = mixed_gravity(first.original_gravity, second.original_gravity, parts);
     beer.final_gravity = mixed(first.final_gravity, second.final_gravity, parts);

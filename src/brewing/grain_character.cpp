@@ -11,7 +11,7 @@ namespace entrywise {
 
 namespace {
 
-constexpr double usual_efficiency = 0.72;
+constexpr double efficiency_of_the_doses = 0.72;
 
 /// Grams of an addition per liter of beer, as much as they count.
 Estimate<Concentration> effective_dose(const GristAddition& addition, const Process& process,
@@ -19,7 +19,7 @@ Estimate<Concentration> effective_dose(const GristAddition& addition, const Proc
     const bool mashed =
         needs_a_mash(addition.fermentable.kind) && process.mashed && addition.use == GristUse::mash;
     const auto dose = [&](Volume volume, Share efficiency) -> Concentration {
-        const double counts = mashed ? in(efficiency, whole) / usual_efficiency : 1.0;
+        const double counts = mashed ? in(efficiency, whole) / efficiency_of_the_doses : 1.0;
         return counts * addition.mass / volume;
     };
     return lift(dose, wort.volume, wort.efficiency);

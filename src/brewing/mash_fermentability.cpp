@@ -11,14 +11,14 @@ namespace entrywise {
 namespace {
 
 /// Points of attenuation against an infusion at 65 °C, by degrees Celsius. Working value, see the header.
-constexpr std::array<Corner, 8> by_temperature = {{{55.0, -3.0},
-                                                   {62.0, -1.0},
-                                                   {65.0, 0.0},
-                                                   {67.0, -2.0},
-                                                   {68.0, -4.0},
-                                                   {70.0, -8.0},
-                                                   {75.0, -30.0},
-                                                   {80.0, -50.0}}};
+constexpr std::array<Corner, 8> by_mash_temperature = {{{55.0, -3.0},
+                                                        {62.0, -1.0},
+                                                        {65.0, 0.0},
+                                                        {67.0, -2.0},
+                                                        {68.0, -4.0},
+                                                        {70.0, -8.0},
+                                                        {75.0, -30.0},
+                                                        {80.0, -50.0}}};
 
 /// Points of attenuation that a short mash leaves, by minutes. Working value.
 constexpr std::array<Corner, 5> by_time = {
@@ -83,7 +83,7 @@ MashEffect mash_effect(std::span<const MashRest> rests) {
     }
     const bool two_rests = has_two_rests(rests);
     const double degrees = mean_temperature(rests, two_rests);
-    const double shift = on_line_through(by_temperature, degrees) + on_line_through(by_time, minutes) +
+    const double shift = on_line_through(by_mash_temperature, degrees) + on_line_through(by_time, minutes) +
                          (two_rests ? gain_of_two_rests : 0.0);
     return {shift * point, (degrees > 70.0 ? 8.0 : 4.0) * point};
 }

@@ -46,7 +46,7 @@ void apply(const DraftAddendum& addendum, Node& document, ExchangeLog& log) {
     Node* const map = path.size() > deepest_path ? nullptr : node_at(document, path, addendum.text.position);
     if (map == nullptr) {
         log.faults().add(addendum.text.position,
-                         {.found = fmt::format("{} in the notes", entrywise::quoted(addendum.path)),
+                         {.found = fmt::format("{} in the notes", in_quotes(addendum.path)),
                           .expected = "a place that the recipe has",
                           .remedy = "Delete the line, or all from the heading on."});
     } else if (addendum.text.text == left_out_text) {

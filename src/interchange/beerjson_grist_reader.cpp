@@ -33,7 +33,7 @@ std::optional<Written> read_yield(Record& fermentable, ExchangeLog& log) {
     if (potential) {
         const auto extract = extract_of_potential(potential->text);
         if (!extract) {
-            log.faults().add(potential->position, {.found = entrywise::quoted(potential->text),
+            log.faults().add(potential->position, {.found = in_quotes(potential->text),
                                                    .expected = "a potential gravity such as 1.037"});
             return std::nullopt;
         }

@@ -33,7 +33,7 @@ void read_beerjson_mash(Record& recipe, Draft& draft, ExchangeLog& log) {
             draft.mash.push_back(std::move(rest));
         } else {
             log.remark(item->position, RemarkKind::left_out,
-                       fmt::format("the mash step {}", entrywise::quoted(type->text)));
+                       fmt::format("the mash step {}", in_quotes(type->text)));
         }
     }
     mash.pass_over({"name", "notes", "grain_temperature"});
@@ -67,14 +67,14 @@ void read_beerjson_fermentation(Record& recipe, Draft& draft, ExchangeLog& log) 
             if (!says_so) {
                 log.remark(item->position, RemarkKind::read_as,
                            fmt::format("the fermentation step {} is taken for the conditioning",
-                                       name ? entrywise::quoted(name->text) : "without a name"));
+                                       name ? in_quotes(name->text) : "without a name"));
             }
             draft.conditioning_temperature = temperature;
             draft.conditioning_time = time;
         } else {
-            log.remark(item->position, RemarkKind::left_out,
-                       fmt::format("the fermentation step {}",
-                                   name ? entrywise::quoted(name->text) : "without a name"));
+            log.remark(
+                item->position, RemarkKind::left_out,
+                fmt::format("the fermentation step {}", name ? in_quotes(name->text) : "without a name"));
         }
         is_first = false;
     }

@@ -38,8 +38,7 @@ void read_type(Record& recipe, Draft& draft, ExchangeLog& log) {
     const auto type = recipe.text("type");
     draft.all_extract = type && type->text == "extract";
     if (type && holds("|cider|kombucha|soda|mead|wine|", {"|" + type->text + "|"})) {
-        log.faults().add(type->position,
-                         {.found = entrywise::quoted(type->text), .expected = "a recipe for beer"});
+        log.faults().add(type->position, {.found = in_quotes(type->text), .expected = "a recipe for beer"});
     }
 }
 

@@ -16,7 +16,7 @@ bool holds(const std::string& text, std::initializer_list<std::string_view> word
 }
 
 std::string quoted_name(const std::optional<Written>& name) {
-    return name ? entrywise::quoted(name->text) : std::string("an ingredient without a name");
+    return name ? in_quotes(name->text) : std::string("an ingredient without a name");
 }
 
 std::optional<Written> end_of_step(std::string_view what, const std::optional<Written>& start,

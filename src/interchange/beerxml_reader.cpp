@@ -33,7 +33,7 @@ std::optional<Written> quantity(Record& record, std::string_view key, std::strin
         return std::nullopt;
     }
     if (!number_from(text->text)) {
-        record.log().faults().add(text->position, {.found = entrywise::quoted(text->text),
+        record.log().faults().add(text->position, {.found = in_quotes(text->text),
                                                    .expected = fmt::format("a number for {}", key)});
         return std::nullopt;
     }
@@ -137,7 +137,7 @@ DraftHop read_hop(const Node& node, ExchangeLog& log) {
                    "hops for aroma are taken to stand in the hot wort after the boil");
     } else if (use != "boil") {
         log.remark(node.position, RemarkKind::read_as,
-                   fmt::format("hops of the use {} are taken to be boiled", entrywise::quoted(use)));
+                   fmt::format("hops of the use {} are taken to be boiled", in_quotes(use)));
     }
     hop.add = Written{std::string(add), node.position};
     record.pass_over({"VERSION", "ORIGIN", "NOTES", "TYPE", "SUBSTITUTES"});
@@ -218,7 +218,7 @@ std::optional<Written> measured_gravity(Record& recipe, std::string_view key, st
     const auto text = recipe.text(key);
     const auto number = text ? number_from(text->text) : std::nullopt;
     if (text && !number) {
-        recipe.log().faults().add(text->position, {.found = entrywise::quoted(text->text),
+        recipe.log().faults().add(text->position, {.found = in_quotes(text->text),
                                                    .expected = fmt::format("a gravity for {}", key)});
     }
     if (!number || *number == 0.0 || *number == 1.0) {
@@ -274,9 +274,9 @@ std::vector<NamedRecord> beerxml_recipes(const Node& document, ExchangeLog& log)
         add(entry);
     }
     if (found.empty()) {
-        log.faults().add(root.value.position, {.found = fmt::format("the element {} without a RECIPE",
-                                                                    entrywise::quoted(root.key)),
-                                               .expected = "a BeerXML record set with at least one RECIPE"});
+        log.faults().add(root.value.position,
+                         {.found = fmt::format("the element {} without a RECIPE", in_quotes(root.key)),
+                          .expected = "a BeerXML record set with at least one RECIPE"});
     }
     return found;
 }

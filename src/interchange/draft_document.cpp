@@ -19,13 +19,12 @@ namespace {
 Written matched(const Written& name, const std::optional<Match>& match, std::string_view unmatched,
                 ExchangeLog& log) {
     if (!match) {
-        log.remark(name.position, RemarkKind::missing,
-                   fmt::format("{} {}", entrywise::quoted(name.text), unmatched));
+        log.remark(name.position, RemarkKind::missing, fmt::format("{} {}", in_quotes(name.text), unmatched));
         return name;
     }
     if (!is_name_of(name.text, match->name)) {
         log.remark(name.position, RemarkKind::matched,
-                   fmt::format("{} -> {}{}{}", entrywise::quoted(name.text), match->name,
+                   fmt::format("{} -> {}{}{}", in_quotes(name.text), match->name,
                                match->by.empty() ? "" : ", ", match->by));
     }
     return {match->name, name.position};

@@ -37,7 +37,7 @@ std::string listing(const std::vector<NamedRecord>& recipes) {
     constexpr std::size_t most_listed = 30;
     std::vector<std::string> names;
     for (std::size_t index = 0; index < std::min(recipes.size(), most_listed); ++index) {
-        names.push_back(fmt::format("{} {}", index + 1, entrywise::quoted(recipes[index].name)));
+        names.push_back(fmt::format("{} {}", index + 1, in_quotes(recipes[index].name)));
     }
     if (recipes.size() > most_listed) {
         names.push_back(fmt::format("{} more", recipes.size() - most_listed));
@@ -70,7 +70,7 @@ const NamedRecord* picked(const std::vector<NamedRecord>& recipes, const std::st
         return &recipes[static_cast<std::size_t>(*number) - 1];
     }
     log.faults().add({}, {.found = pick.empty() ? fmt::format("{} recipes", recipes.size())
-                                                : fmt::format("no recipe {}", entrywise::quoted(pick)),
+                                                : fmt::format("no recipe {}", in_quotes(pick)),
                           .expected = "one of these: " + listing(recipes),
                           .nearest = nearest_word(pick, names),
                           .remedy = "Choose one by name or number with --pick."});

@@ -8,13 +8,13 @@ namespace entrywise {
 
 namespace {
 
-struct TellingWord {
+struct ExtraWord {
     std::string_view word;
     std::string_view kind;
 };
 
 // What the name of an extra says of it (common practice).
-constexpr std::array<TellingWord, 34> telling_words{{
+constexpr std::array<ExtraWord, 34> telling_words{{
     {"coffee", "coffee"},    {"espresso", "coffee"},  {"cocoa", "cocoa"},    {"cacao", "cocoa"},
     {"chocolate", "cocoa"},  {"moss", "fining"},      {"gelatin", "fining"}, {"fining", "fining"},
     {"isinglass", "fining"}, {"carrageen", "fining"}, {"acid", "acid"},      {"lactic", "acid"},

@@ -273,13 +273,13 @@ std::optional<Match> by_color(const DraftFermentable& fermentable, const KnownIn
     return name ? std::optional(Match{*name, "by its color"}) : std::nullopt;
 }
 
-struct TellingWord {
+struct YeastWord {
     std::string_view word;
     std::string_view yeast;
 };
 
 // What words in the name of a culture say of its class, the more special ones first (common practice).
-constexpr std::array<TellingWord, 46> yeast_words{{
+constexpr std::array<YeastWord, 46> yeast_words{{
     {"brett", "brettanomyces"},
     {"lacto", "lactic culture"},
     {"pedio", "lactic culture"},
@@ -365,7 +365,7 @@ std::string_view class_of_type(const std::string& type, std::optional<double> at
     if (type == "ale") {
         return attenuation && *attenuation < least_american ? "english ale" : "american ale";
     }
-    constexpr std::array<TellingWord, 13> classes{{
+    constexpr std::array<YeastWord, 13> classes{{
         {"lager", "german lager"},
         {"wheat", "bavarian wheat"},
         {"brett", "brettanomyces"},

@@ -78,7 +78,7 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
         }
         if (const Node* earlier = value_of(*open_.back(), value)) {
             faults_.add(key_position_,
-                        {.found = fmt::format("the key {} again", entrywise::quoted(value)),
+                        {.found = fmt::format("the key {} again", in_quotes(value)),
                          .expected = "each key once",
                          .remedy = fmt::format("It stands in line {} already.", earlier->position.line)});
             return false;
@@ -96,8 +96,8 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
         constexpr int number_out_of_range = 406;
         const std::size_t start = next_token();
         if (error.id == number_out_of_range) {
-            faults_.add(source_.position_at(start), {.found = entrywise::quoted(last_token),
-                                                     .expected = "a number that can be calculated with"});
+            faults_.add(source_.position_at(start),
+                        {.found = in_quotes(last_token), .expected = "a number that can be calculated with"});
         } else if (start >= source_.text().size()) {
             faults_.add(source_.position_at(start),
                         {.found = "the end of the file",
@@ -105,7 +105,7 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
                          .remedy = "The file is cut off, or a bracket is never closed."});
         } else {
             faults_.add(source_.position_at(start),
-                        {.found = entrywise::quoted(source_.line_at(start)),
+                        {.found = in_quotes(source_.line_at(start)),
                          .expected = "JSON",
                          .remedy = "Something in this line, or left out before it, is no JSON."});
         }
@@ -144,8 +144,8 @@ class TreeBuilder : public nlohmann::json_sax<nlohmann::json> {
         node.position = source_.position_at(start);
         node.text = source_.text().substr(start, read_to_ - start);
         if (!number_from(node.text)) {
-            faults_.add(node.position, {.found = entrywise::quoted(node.text),
-                                        .expected = "a number that can be calculated with"});
+            faults_.add(node.position,
+                        {.found = in_quotes(node.text), .expected = "a number that can be calculated with"});
             return false;
         }
         return add(std::move(node)) != nullptr;

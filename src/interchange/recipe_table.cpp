@@ -254,8 +254,7 @@ std::optional<UseWord> TableReader::use_of(const TableRow& row) {
         }
         known.emplace_back(word.word);
     }
-    log_.faults().add(said_use->position,
-                      {.found = entrywise::quoted(said_use->text), .expected = listed(known)});
+    log_.faults().add(said_use->position, {.found = in_quotes(said_use->text), .expected = listed(known)});
     return std::nullopt;
 }
 
@@ -344,7 +343,7 @@ void TableReader::read_extra(const TableRow& row, const Written& name, const std
     }
     log_.remark(name.position, RemarkKind::read_as,
                 fmt::format("{} is no known malt, sugar, hop or yeast: taken for an extra of the kind {}",
-                            entrywise::quoted(name.text), extra.kind->text));
+                            in_quotes(name.text), extra.kind->text));
     draft_.extras.push_back(std::move(extra));
 }
 
@@ -384,7 +383,7 @@ void name_after_file(Draft& draft, ExchangeLog& log) {
     const std::string base = slash == std::string::npos ? log.file() : log.file().substr(slash + 1);
     draft.name = Written{base.substr(0, base.find_last_of('.')), draft.position};
     log.remark(draft.position, RemarkKind::missing,
-               fmt::format("no line that names the recipe: {} taken", entrywise::quoted(draft.name->text)));
+               fmt::format("no line that names the recipe: {} taken", in_quotes(draft.name->text)));
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ std::size_t character_size(std::string_view text) {
 }
 
 /// A character as it stands in a quoted text. What could steer a terminal is written by its number.
-std::string in_quotes(std::string_view character) {
+std::string escaped(std::string_view character) {
     if (character == "\"" || character == "\\") {
         return '\\' + std::string(character);
     }
@@ -64,7 +64,7 @@ std::string scalar(std::string_view text) {
     std::string quoted = "\"";
     while (!text.empty()) {
         const std::string_view character = text.substr(0, character_size(text));
-        quoted += in_quotes(character);
+        quoted += escaped(character);
         text.remove_prefix(character.size());
     }
     return quoted + '"';

@@ -115,7 +115,7 @@ std::optional<Written> Record::amount(std::string_view key, std::span<const Exch
     if (!text) {
         log_.remark(unit->position, RemarkKind::left_out,
                     fmt::format("{} of {} {}: its unit is not known here", called(key), value->text,
-                                entrywise::quoted(unit->text)));
+                                in_quotes(unit->text)));
         return std::nullopt;
     }
     return Written{*text, node->position};

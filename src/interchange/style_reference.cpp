@@ -17,8 +17,8 @@ std::string text_of(const std::optional<Written>& written) {
 }
 
 std::string said_of(const StyleReference& reference) {
-    return entrywise::quoted(text_of(reference.name)) +
-           (reference.guide ? " of " + entrywise::quoted(reference.guide->text) : std::string());
+    return in_quotes(text_of(reference.name)) +
+           (reference.guide ? " of " + in_quotes(reference.guide->text) : std::string());
 }
 
 std::optional<Written> code_of(const StyleReference& reference, const std::vector<StyleTitle>& titles) {

@@ -8,9 +8,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
-                                                      Section::mouthfeel, Section::overall};
-
 double charged_steps(double outside, Charged charged) {
     const bool is_charged = charged == Charged::both || (charged == Charged::above) == (outside > 0.0);
     return is_charged ? outside : 0.0;
@@ -79,7 +76,7 @@ Account::Account(const Tariff& tariff, const std::vector<Deviation>& deviations,
     for (const Deviation& deviation : deviations) {
         deviations_[place_of(deviation)] = &deviation;
     }
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         left_[section].assign(draws, 1.0);
     }
 }
@@ -163,7 +160,7 @@ Estimate<double> Account::at_risk(Section section) const {
 
 Estimate<double> Account::at_risk() const {
     std::vector<double> sum(left_[Section::overall].size(), 0.0);
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         const double most = most_of(section);
         const std::vector<double>& left = left_[section];
         for (std::size_t draw = 0; draw < sum.size(); ++draw) {
@@ -175,7 +172,7 @@ Estimate<double> Account::at_risk() const {
 
 void Account::take_for(std::optional<std::size_t> miss, const Cause& cause, std::vector<Charge>& charges) {
     elsewhere_.assign(asked_.size(), 0.0);
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         find_counted(section, charges, counted_);
         if (cause.shares[section] <= 0.0 || counted_.empty()) {
             continue;

@@ -17,9 +17,6 @@ namespace {
 constexpr double least_notice = 0.15;
 constexpr double fewest_points = 0.15;
 
-constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
-                                                      Section::mouthfeel, Section::overall};
-
 void add_finding(const Account& account, const Cause& cause, const Charge& charge, Direction direction,
                  const Impression& beer, std::vector<Finding>& findings) {
     const Deviation& deviation = *charge.deviation;
@@ -99,7 +96,7 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
     const Style& style = *yardstick.style;
     sheet.strengths = strengths_of(deviations, sheet.findings, beer.beer(), beer.profile());
     sheet.numbers = check_numbers(beer.beer(), style.ranges);
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         sheet.at_risk[section] = summary(account.at_risk(section));
     }
     sheet.points = account.at_risk();

@@ -12,12 +12,9 @@ namespace {
 
 constexpr double scatter_of_judges = 4.0;
 
-constexpr std::array<Section, section_count> sections{Section::aroma, Section::appearance, Section::flavor,
-                                                      Section::mouthfeel, Section::overall};
-
 double all_points(const ScoreSheet& score_sheet) {
     double points = 0.0;
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         points += score_sheet.points[section];
     }
     return points;
@@ -59,7 +56,7 @@ ScoreComparison compared(Section section, double given, const PointsAtRisk& at_r
 std::vector<ScoreComparison> compared_scores(const SectionScores& given, const Sheet& sheet,
                                              const ScoreSheet& score_sheet) {
     std::vector<ScoreComparison> comparisons;
-    for (const Section section : sections) {
+    for (const Section section : sheet_sections) {
         if (given[section]) {
             comparisons.push_back(compared(section, *given[section], sheet.at_risk[section], score_sheet));
         }

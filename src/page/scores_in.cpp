@@ -14,14 +14,14 @@ Outcome<SectionScores> scores_in(const Node* scores, const ScoreSheet& score_she
         const auto section = section_named(entry.key);
         if (!section) {
             faults.add(entry.key_position,
-                       {.found = quoted(entry.key), .expected = "a section of the sheet"});
+                       {.found = in_quotes(entry.key), .expected = "a section of the sheet"});
             continue;
         }
         const auto points = number_from(entry.value.text);
         const double most = score_sheet.points[*section];
         if (!points || *points < 0.0 || *points > most) {
             faults.add(entry.value.position,
-                       {.found = fmt::format("{} for {}", quoted(entry.value.text), entry.key),
+                       {.found = fmt::format("{} for {}", in_quotes(entry.value.text), entry.key),
                         .expected = fmt::format("points from 0 to {}", shortest(most))});
             continue;
         }

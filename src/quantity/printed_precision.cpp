@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "base/number.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -28,6 +30,11 @@ Bitterness at_printed_precision(Bitterness bitterness) {
 
 Color at_printed_precision(Color color) {
     return nearest_decimal(color, 10.0);
+}
+
+std::string range_end_text(double value, int decimals) {
+    return decimals == specific_gravity_decimals ? fixed(value, decimals)
+                                                 : shortest(rounded(value, decimals));
 }
 
 }  // namespace entrywise

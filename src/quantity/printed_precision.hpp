@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+
 #include "quantity/quantities.hpp"
 
 namespace entrywise {
@@ -20,5 +22,9 @@ SpecificGravity at_printed_precision(SpecificGravity gravity);
 AlcoholByVolume at_printed_precision(AlcoholByVolume alcohol);
 Bitterness at_printed_precision(Bitterness bitterness);
 Color at_printed_precision(Color color);
+
+/// An end of a range as it is printed: a gravity with all its decimals, another number without zeros at its
+/// end.
+std::string range_end_text(double value, int decimals);
 
 }  // namespace entrywise

@@ -2,11 +2,6 @@
 
 namespace entrywise {
 
-namespace {
-/// The ice point on the kelvin scale (BIPM, The International System of Units, 9th edition, 2019).
-constexpr double ice_point_kelvin = 273.15;
-}  // namespace
-
 Temperature celsius(double degrees) {
     return Temperature::from_value(degrees + ice_point_kelvin);
 }

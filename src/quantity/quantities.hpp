@@ -83,6 +83,9 @@ constexpr double in(Quantity quantity, Quantity unit) {
     return quantity / unit;
 }
 
+/// The ice point on the kelvin scale (BIPM, The International System of Units, 9th edition, 2019).
+inline constexpr double ice_point_kelvin = 273.15;
+
 /// A thermometer reading from degrees Celsius, and back.
 Temperature celsius(double degrees);
 double in_celsius(Temperature temperature);

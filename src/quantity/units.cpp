@@ -69,7 +69,6 @@ constexpr UnitSpelling duration_units[] = {
 
 // The ice point: BIPM, The International System of Units, 9th edition, 2019. The Fahrenheit degree: NIST
 // Special Publication 811, Guide for the Use of the International System of Units, 2008, appendix B.
-constexpr double ice_point_kelvin = 273.15;
 constexpr double kelvin_per_fahrenheit = 1.0 / 1.8;
 constexpr double zero_fahrenheit_kelvin = ice_point_kelvin - 32.0 / 1.8;
 

@@ -109,7 +109,7 @@ class CompetitionReader {
             !table.code.empty() && std::any_of(competition_.tables.begin(), competition_.tables.end(),
                                                [&](const auto& each) { return each.code == table.code; });
         if (is_twice) {
-            faults_.add(node.position, {.found = fmt::format("the table {} again", quoted(table.code)),
+            faults_.add(node.position, {.found = fmt::format("the table {} again", in_quotes(table.code)),
                                         .expected = "each table once"});
         }
         const std::size_t place = competition_.tables.size();
@@ -187,8 +187,9 @@ void remark_on_declarations(const Node* list, const Texts& known, FaultLog& rema
         const bool is_known = std::find(known.begin(), known.end(), item.text) != known.end();
         const std::string nearest = is_known ? std::string() : nearest_word(item.text, known);
         if (!nearest.empty()) {
-            remarks.add(item.position,
-                        {.found = quoted(item.text), .expected = "a known declaration", .nearest = nearest});
+            remarks.add(
+                item.position,
+                {.found = in_quotes(item.text), .expected = "a known declaration", .nearest = nearest});
         }
     }
 }

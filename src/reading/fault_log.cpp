@@ -33,7 +33,7 @@ std::vector<Fault> FaultLog::in_order() const {
     return sorted;
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
     if (text.size() <= longest_quotation) {
         return fmt::format("'{}'", text);
     }

@@ -35,6 +35,6 @@ class FaultLog {
 };
 
 /// A text from a file as a message shows it: in quotes, cut where it is long.
-std::string quoted(std::string_view text);
+std::string in_quotes(std::string_view text);
 
 }  // namespace entrywise

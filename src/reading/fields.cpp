@@ -37,7 +37,7 @@ void Fields::refuse_others() {
         if (std::find(asked_for_.begin(), asked_for_.end(), entry.key) == asked_for_.end()) {
             const std::vector<std::string> known(asked_for_.begin(), asked_for_.end());
             faults_.add(entry.key_position,
-                        {.found = fmt::format("the key {}", quoted(entry.key)),
+                        {.found = fmt::format("the key {}", in_quotes(entry.key)),
                          .expected = fmt::format("a key of {}: {}", thing_, listed(known)),
                          .nearest = nearest_word(entry.key, known)});
         }
@@ -80,7 +80,7 @@ bool check_format(Fields& fields, std::string_view kind) {
     }
     const bool other_version = node->text.starts_with(fmt::format("entrywise/{}/", kind));
     fields.faults().add(node->position, {.found = shown(*node),
-                                         .expected = quoted(expected),
+                                         .expected = in_quotes(expected),
                                          .remedy = other_version ? "This program reads version 1 alone."
                                                                  : "Check that this is the right file."});
     return false;

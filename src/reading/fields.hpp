@@ -58,6 +58,11 @@ class Fields {
         return value && is_within(*find(key), low_of(*value), high_of(*value), limits) ? value : std::nullopt;
     }
 
+    /// The texts of a list, none where the key is left out.
+    std::vector<std::string> texts(std::string_view key) {
+        return optional<std::vector<std::string>>(key).value_or(std::vector<std::string>());
+    }
+
     /// As `optional`, for an amount of which there must be some.
     template <class Value>
     std::optional<Value> optional_amount(std::string_view key) {

@@ -72,10 +72,6 @@ Value required_word(Fields& fields, std::string_view key, std::span<const Word<V
     return fields.need(key) == nullptr ? Value() : fields.optional_word(key, words).value_or(Value());
 }
 
-std::vector<std::string> texts(Fields& fields, std::string_view key) {
-    return fields.optional<std::vector<std::string>>(key).value_or(std::vector<std::string>());
-}
-
 Contribution read_contribution(Fields& fermentable) {
     Contribution gives;
     const Node* node = fermentable.find("gives");
@@ -90,20 +86,20 @@ Contribution read_contribution(Fields& fermentable) {
     return gives;
 }
 
-Fermentable read_fermentable(const Node& node, FaultLog& faults) {
+Fermentable fermentable_of(const Node& node, FaultLog& faults) {
     Fields fields(node, "a fermentable", faults);
     Fermentable fermentable;
     fermentable.name = fields.required<std::string>("name");
-    fermentable.aliases = texts(fields, "aliases");
+    fermentable.aliases = fields.texts("aliases");
     fermentable.kind = required_word<FermentableKind>(fields, "kind", fermentable_kinds);
-    fermentable.groups = texts(fields, "groups");
+    fermentable.groups = fields.texts("groups");
     fermentable.extract = fields.required<Uncertain<Share>>("extract");
     fermentable.moisture = fields.required<Uncertain<Share>>("moisture");
     fermentable.color = fields.required<Uncertain<MaltColor>>("color");
     fermentable.fermentability = fields.required<Uncertain<Attenuation>>("fermentability");
     fermentable.gives = read_contribution(fields);
-    fermentable.notes = texts(fields, "notes");
-    fermentable.allergens = texts(fields, "allergens");
+    fermentable.notes = fields.texts("notes");
+    fermentable.allergens = fields.texts("allergens");
     fermentable.source = fields.required<std::string>("source");
     fields.refuse_others();
     return fermentable;
@@ -114,11 +110,11 @@ Uncertain<Share> required_acids(Fields& fields, std::string_view key) {
                                        : read_acids(fields, key).value_or(Uncertain<Share>());
 }
 
-Hop read_hop(const Node& node, FaultLog& faults) {
+Hop hop_of(const Node& node, FaultLog& faults) {
     Fields fields(node, "a hop", faults);
     Hop hop;
     hop.name = fields.required<std::string>("name");
-    hop.aliases = texts(fields, "aliases");
+    hop.aliases = fields.texts("aliases");
     fields.need("family");
     hop.family = read_hop_family(fields).value_or("");
     hop.purpose = required_word<HopPurpose>(fields, "purpose", hop_purposes);
@@ -126,7 +122,7 @@ Hop read_hop(const Node& node, FaultLog& faults) {
     hop.beta = required_acids(fields, "beta");
     hop.oil = fields.required<Uncertain<OilContent>>("oil");
     hop.storage_loss = fields.required<Uncertain<Share>>("storage_loss");
-    hop.descriptors = texts(fields, "descriptors");
+    hop.descriptors = fields.texts("descriptors");
     hop.source = fields.required<std::string>("source");
     fields.refuse_others();
     return hop;
@@ -143,11 +139,11 @@ void read_flags(Fields& fields, YeastClass& yeast) {
     read_list(fields.find("flags"), "a list of flags", fields.faults(), set);
 }
 
-YeastClass read_yeast(const Node& node, FaultLog& faults) {
+YeastClass yeast_of(const Node& node, FaultLog& faults) {
     Fields fields(node, "a yeast class", faults);
     YeastClass yeast;
     yeast.name = fields.required<std::string>("class");
-    yeast.aliases = texts(fields, "aliases");
+    yeast.aliases = fields.texts("aliases");
     yeast.fermentation = required_word<Fermentation>(fields, "fermentation", fermentations);
     yeast.attenuation = fields.required<Uncertain<Attenuation>>("attenuation");
     yeast.temperature = fields.required<Span<Temperature>>("temperature");
@@ -158,8 +154,8 @@ YeastClass read_yeast(const Node& node, FaultLog& faults) {
     yeast.flocculation = required_word<Flocculation>(fields, "flocculation", flocculations);
     yeast.alcohol_limit = fields.required<AlcoholByVolume>("alcohol_limit");
     read_flags(fields, yeast);
-    yeast.ester_notes = texts(fields, "ester_notes");
-    yeast.phenol_notes = texts(fields, "phenol_notes");
+    yeast.ester_notes = fields.texts("ester_notes");
+    yeast.phenol_notes = fields.texts("phenol_notes");
     yeast.source = fields.required<std::string>("source");
     fields.refuse_others();
     return yeast;
@@ -176,7 +172,7 @@ void check_names(const std::vector<Ingredient>& ingredients, const std::vector<P
         for (const std::string& name : names) {
             const auto [owner, is_new] = owners.emplace(lowered(name), index);
             if (!is_new && !name.empty()) {
-                faults.add(positions[index], {.found = fmt::format("the name {} again", quoted(name)),
+                faults.add(positions[index], {.found = fmt::format("the name {} again", in_quotes(name)),
                                               .expected = "each name and alias once in a file",
                                               .remedy = fmt::format("The entry in line {} has it already.",
                                                                     positions[owner->second].line)});
@@ -223,27 +219,27 @@ Outcome<Ingredient> read_entry(const Node& entry, const std::string& file,
 }  // namespace
 
 Outcome<std::vector<Fermentable>> read_fermentables(const Node& document, const std::string& file) {
-    return read_table<Fermentable>(document, file, "fermentables", "fermentables", read_fermentable);
+    return read_table<Fermentable>(document, file, "fermentables", "fermentables", fermentable_of);
 }
 
 Outcome<std::vector<Hop>> read_hops(const Node& document, const std::string& file) {
-    return read_table<Hop>(document, file, "hops", "hops", read_hop);
+    return read_table<Hop>(document, file, "hops", "hops", hop_of);
 }
 
 Outcome<std::vector<YeastClass>> read_yeasts(const Node& document, const std::string& file) {
-    return read_table<YeastClass>(document, file, "yeast", "yeasts", read_yeast);
+    return read_table<YeastClass>(document, file, "yeast", "yeasts", yeast_of);
 }
 
 Outcome<Fermentable> read_fermentable(const Node& entry, const std::string& file) {
-    return read_entry<Fermentable>(entry, file, read_fermentable);
+    return read_entry<Fermentable>(entry, file, fermentable_of);
 }
 
 Outcome<Hop> read_hop(const Node& entry, const std::string& file) {
-    return read_entry<Hop>(entry, file, read_hop);
+    return read_entry<Hop>(entry, file, hop_of);
 }
 
 Outcome<YeastClass> read_yeast(const Node& entry, const std::string& file) {
-    return read_entry<YeastClass>(entry, file, read_yeast);
+    return read_entry<YeastClass>(entry, file, yeast_of);
 }
 
 }  // namespace entrywise

@@ -19,7 +19,7 @@ std::optional<double> level_from(std::string_view word, const Node& node, Sensor
     if (!level) {
         const auto words = words_of(scale);
         const std::vector<std::string> known(words.begin(), words.end());
-        faults.add(node.position, {.found = quoted(word),
+        faults.add(node.position, {.found = in_quotes(word),
                                    .expected = fmt::format("one or two of {}", listed(known)),
                                    .nearest = nearest_word(word, known),
                                    .remedy = "Write a span as low..high."});
@@ -43,7 +43,7 @@ std::optional<LevelSpan> levels_from(const Node& node, SensoryScale scale, Fault
         return std::nullopt;
     }
     if (*low > *high) {
-        faults.add(node.position, {.found = quoted(*text),
+        faults.add(node.position, {.found = in_quotes(*text),
                                    .expected = "the lower level first",
                                    .remedy = "Exchange the two words."});
         return std::nullopt;

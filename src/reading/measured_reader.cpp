@@ -40,7 +40,7 @@ Node map_of(const std::vector<std::string>& texts, FaultLog& faults) {
             const std::string key(trimmed(pair.substr(0, equals)));
             const std::string value(equals == std::string_view::npos ? "" : trimmed(pair.substr(equals + 1)));
             if (key.empty() || value.empty()) {
-                faults.add({}, {.found = quoted(pair),
+                faults.add({}, {.found = in_quotes(pair),
                                 .expected = "a key and its value, such as final_gravity=1.011"});
                 continue;
             }

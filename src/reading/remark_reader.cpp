@@ -62,7 +62,7 @@ std::vector<RemarkTarget> read_targets(Fields& fields) {
     return targets;
 }
 
-RemarkPhrase read_phrase(const Node& node, FaultLog& faults) {
+RemarkPhrase read_remark_phrase(const Node& node, FaultLog& faults) {
     Fields fields(node, "a remark", faults);
     RemarkPhrase phrase;
     phrase.says = fields.required<Texts>("says");
@@ -162,7 +162,7 @@ Outcome<RemarkBook> read_remarks(const Node& document, const std::string& file) 
         book.section_checks = read_section_checks(fields.need("sections"), faults);
         const Node* remarks = fields.need("remarks");
         book.phrases = read_list(remarks, "a list of remarks", faults,
-                                 [&](const Node& node) { return read_phrase(node, faults); });
+                                 [&](const Node& node) { return read_remark_phrase(node, faults); });
         refuse_doubles(remarks, faults);
         book.elsewhere = read_list(fields.find("elsewhere"), "a list of causes beside the recipe", faults,
                                    [&](const Node& node) { return read_elsewhere(node, faults); });

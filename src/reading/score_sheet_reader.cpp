@@ -95,7 +95,7 @@ void check_bands(const Node& node, const std::vector<ScoreBand>& bands, FaultLog
         bands.begin(), bands.end(),
         [&](const ScoreBand& lower, const ScoreBand& upper) { return !rises(lower, upper); });
     if (out_of_order != bands.end()) {
-        faults.add(node.position, {.found = quoted(out_of_order->name) + " reaching into the next band",
+        faults.add(node.position, {.found = in_quotes(out_of_order->name) + " reaching into the next band",
                                    .expected = "bands one above the other, lowest first"});
     }
 }
@@ -154,7 +154,7 @@ std::vector<std::string> read_miss(const Node& node, FaultLog& faults) {
     auto names = ReadAs<std::vector<std::string>>::from(node, faults).value_or(std::vector<std::string>());
     for (const std::string& name : names) {
         if (std::find(known.begin(), known.end(), name) == known.end()) {
-            faults.add(node.position, {.found = quoted(name),
+            faults.add(node.position, {.found = in_quotes(name),
                                        .expected = "section.attribute.direction",
                                        .nearest = nearest_word(name, known)});
         }
@@ -169,7 +169,7 @@ void check_names(const Node& causes, const ScoreSheet& score_sheet, FaultLog& fa
         for (const std::string& name : cause.shown_by) {
             ++times[name];
             if (std::find(known.begin(), known.end(), name) == known.end()) {
-                faults.add(causes.position, {.found = quoted(name),
+                faults.add(causes.position, {.found = in_quotes(name),
                                              .expected = "section.attribute",
                                              .nearest = nearest_word(name, known)});
             }

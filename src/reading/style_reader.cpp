@@ -14,7 +14,7 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::array<Word<std::string_view>, 5> fermentations{{
+constexpr std::array<Word<std::string_view>, 5> fermentation_words{{
     {"top", "top"},
     {"bottom", "bottom"},
     {"either", "either"},
@@ -31,10 +31,6 @@ constexpr std::array<Word<std::string_view>, 3> dry_hop_customs{{
 constexpr std::array<Word<int>, 3> breadths{{{"1", 1}, {"2", 2}, {"3", 3}}};
 
 using Texts = std::vector<std::string>;
-
-Texts texts(Fields& fields, std::string_view key) {
-    return fields.optional<Texts>(key).value_or(Texts());
-}
 
 std::string word(Fields& fields, std::string_view key, std::span<const Word<std::string_view>> words) {
     return std::string(fields.optional_word(key, words).value_or(""));
@@ -147,20 +143,20 @@ std::map<std::string, std::string> read_neighbors(Fields& fields) {
 
 void read_custom(Fields& fields, Custom& custom) {
     with_map(fields, "yeast", "the customary yeast", [&](Fields& yeast) {
-        custom.yeast_typical = texts(yeast, "typical");
-        custom.yeast_possible = texts(yeast, "possible");
+        custom.yeast_typical = yeast.texts("typical");
+        custom.yeast_possible = yeast.texts("possible");
     });
     with_map(fields, "hops", "the customary hops", [&](Fields& hops) {
-        custom.hops_typical = texts(hops, "typical");
-        custom.hops_possible = texts(hops, "possible");
-        custom.hops_unusual = texts(hops, "unusual");
+        custom.hops_typical = hops.texts("typical");
+        custom.hops_possible = hops.texts("possible");
+        custom.hops_unusual = hops.texts("unusual");
     });
     custom.dry_hop = word(fields, "dry_hop", dry_hop_customs);
     with_map(fields, "grist", "the customary grist", [&](Fields& grist) {
-        custom.grist_base = texts(grist, "base");
-        custom.grist_typical = texts(grist, "typical");
-        custom.grist_possible = texts(grist, "possible");
-        custom.grist_unusual = texts(grist, "unusual");
+        custom.grist_base = grist.texts("base");
+        custom.grist_typical = grist.texts("typical");
+        custom.grist_possible = grist.texts("possible");
+        custom.grist_unusual = grist.texts("unusual");
     });
     custom.carbonation = fields.optional<Span<Carbonation>>("carbonation");
     custom.breadth = fields.optional_word<int>("breadth", breadths).value_or(custom.breadth);
@@ -170,27 +166,27 @@ void read_custom(Fields& fields, Custom& custom) {
 
 void read_lists(Fields& fields, Style& style) {
     with_map(fields, "notes", "the notes", [&](Fields& notes) {
-        style.hop_notes = texts(notes, "hop");
-        style.malt_notes = texts(notes, "malt");
-        style.ester_notes = texts(notes, "ester");
-        style.phenol_notes = texts(notes, "phenol");
+        style.hop_notes = notes.texts("hop");
+        style.malt_notes = notes.texts("malt");
+        style.ester_notes = notes.texts("ester");
+        style.phenol_notes = notes.texts("phenol");
     });
     with_map(fields, "grist", "the grist", [&](Fields& grist) {
-        style.grist_expected = texts(grist, "expected");
-        style.grist_allowed = texts(grist, "allowed");
-        style.grist_inappropriate = texts(grist, "inappropriate");
+        style.grist_expected = grist.texts("expected");
+        style.grist_allowed = grist.texts("allowed");
+        style.grist_inappropriate = grist.texts("inappropriate");
     });
     with_map(fields, "declares", "what is declared", [&](Fields& declares) {
-        style.must_declare = texts(declares, "must");
-        style.may_declare = texts(declares, "may");
+        style.must_declare = declares.texts("must");
+        style.may_declare = declares.texts("may");
     });
 }
 
 void check_code(Fields& fields, const Style& style, const StyleName& name) {
     const Node* code = fields.find("code");
     if (code != nullptr && !style.code.empty() && style.code != name.code) {
-        fields.faults().add(code->position, {.found = quoted(style.code),
-                                             .expected = quoted(name.code),
+        fields.faults().add(code->position, {.found = in_quotes(style.code),
+                                             .expected = in_quotes(name.code),
                                              .remedy = "A style's file is named for its code."});
     }
 }
@@ -212,7 +208,7 @@ Outcome<Style> read_style(const Node& document, const StyleName& name, const std
     style.category = fields.required<std::string>("category");
     fields.required<std::string>("source");
     style.varies = fields.optional<bool>("varies").value_or(false);
-    style.fermentation = word(fields, "fermentation", fermentations);
+    style.fermentation = word(fields, "fermentation", fermentation_words);
     with_map(fields, "ranges", "the ranges", [&](Fields& ranges) { read_ranges(ranges, style.ranges); });
     read_sections(fields, false, style);
     with_map(fields, "assumed", "what is assumed",

@@ -45,7 +45,7 @@ class Remarks {
         for (const Entry& entry : map->entries) {
             for (const Node& item : entry.value.items) {
                 if (!is_known(item.text)) {
-                    log_.add(item.position, {.found = quoted(item.text),
+                    log_.add(item.position, {.found = in_quotes(item.text),
                                              .expected = fmt::format("a known {}", thing),
                                              .nearest = nearest(item.text)});
                 }
@@ -67,7 +67,7 @@ class Remarks {
         const Node* neighbors = below(document_, {"custom", "neighbors"});
         for (const Entry& entry : neighbors == nullptr ? std::vector<Entry>() : neighbors->entries) {
             if (std::find(codes.begin(), codes.end(), entry.key) == codes.end()) {
-                log_.add(entry.key_position, {.found = fmt::format("the neighbor {}", quoted(entry.key)),
+                log_.add(entry.key_position, {.found = fmt::format("the neighbor {}", in_quotes(entry.key)),
                                               .expected = "the code of another style of the guide",
                                               .nearest = nearest_word(entry.key, codes)});
             }

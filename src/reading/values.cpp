@@ -50,7 +50,7 @@ std::string shown(const Node& node) {
         case NodeKind::scalar:
             break;
     }
-    return quoted(node.text);
+    return in_quotes(node.text);
 }
 
 std::optional<std::string_view> scalar_text(const Node& node, std::string_view expected, FaultLog& faults) {

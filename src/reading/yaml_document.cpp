@@ -25,7 +25,7 @@ namespace {
 /// Thrown through the parser, which knows no other way to be stopped, and caught in this file.
 struct Stop {};
 
-constexpr std::string_view blanks = " \t\n";
+constexpr std::string_view blanks_and_breaks = " \t\n";
 
 bool is_mark(char letter) {
     return std::string_view(",[]{}").find(letter) != std::string_view::npos;
@@ -34,7 +34,7 @@ bool is_mark(char letter) {
 std::string_view word_at(std::string_view text, std::size_t offset) {
     const std::string_view rest = offset < text.size() ? text.substr(offset) : std::string_view();
     const auto end = std::find_if(rest.begin(), rest.end(), [](char letter) {
-        return is_mark(letter) || blanks.find(letter) != std::string_view::npos;
+        return is_mark(letter) || blanks_and_breaks.find(letter) != std::string_view::npos;
     });
     return rest.substr(0, static_cast<std::size_t>(end - rest.begin()));
 }
@@ -66,7 +66,8 @@ bool lacks_space_after_colon(std::string_view text) {
     const bool key_before =
         std::all_of(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(colon),
                     [](char letter) { return letter == '_' || (letter >= 'a' && letter <= 'z'); });
-    return key_before && blanks.find(text[colon + 1]) == std::string_view::npos && text[colon + 1] != '/';
+    return key_before && blanks_and_breaks.find(text[colon + 1]) == std::string_view::npos &&
+           text[colon + 1] != '/';
 }
 
 constexpr const char* space_after_colon = "Put a space after the colon.";
@@ -171,17 +172,18 @@ class Builder : public YAML::EventHandler {
         if (std::exchange(alias_told_, true)) {
             return;
         }
-        faults_.add(place_of(mark),
-                    {.found = fmt::format("the alias {}", quoted(word_at(source_.text(), offset_of(mark)))),
-                     .expected = "the value itself",
-                     .remedy = "Write out every alias, or put text that starts with * in quotes."});
+        faults_.add(
+            place_of(mark),
+            {.found = fmt::format("the alias {}", in_quotes(word_at(source_.text(), offset_of(mark)))),
+             .expected = "the value itself",
+             .remedy = "Write out every alias, or put text that starts with * in quotes."});
     }
 
     void refuse_anchor(const YAML::Mark& mark, YAML::anchor_t anchor) {
         if (anchor != 0 && !std::exchange(anchor_told_, true)) {
             faults_.add(
                 place_of(mark),
-                {.found = fmt::format("the anchor {}", quoted(word_at(source_.text(), offset_of(mark)))),
+                {.found = fmt::format("the anchor {}", in_quotes(word_at(source_.text(), offset_of(mark)))),
                  .expected = "the value alone",
                  .remedy = "Delete every anchor, or put text that starts with & in quotes."});
         }
@@ -202,7 +204,7 @@ class Builder : public YAML::EventHandler {
         const std::string_view word = word_at(source_.text(), offset_of(mark));
         if (!none && (tag != "!" || word.starts_with('!'))) {
             faults_.add(place_of(mark),
-                        {.found = fmt::format("the tag {}", quoted(word.starts_with('!') ? word : tag)),
+                        {.found = fmt::format("the tag {}", in_quotes(word.starts_with('!') ? word : tag)),
                          .expected = "the value alone",
                          .remedy = "Delete the tag, or put text that starts with ! in quotes."});
         }
@@ -215,15 +217,15 @@ class Builder : public YAML::EventHandler {
         const std::string remedy = "Give a value, or leave it out.";
         if (written) {
             faults_.add(source_.position_at(offset),
-                        {.found = quoted(word), .expected = "a value", .remedy = remedy});
+                        {.found = in_quotes(word), .expected = "a value", .remedy = remedy});
         } else if (frame.node.kind == NodeKind::list) {
             faults_.add(place_before(offset),
                         {.found = "an item without a value", .expected = "a value", .remedy = remedy});
         } else if (!frame.awaits_key && frame.key) {
             const bool no_space = lacks_space_after_colon(*frame.key);
             faults_.add(frame.key_position,
-                        {.found = no_space ? quoted(*frame.key)
-                                           : fmt::format("{} without a value", quoted(*frame.key)),
+                        {.found = no_space ? in_quotes(*frame.key)
+                                           : fmt::format("{} without a value", in_quotes(*frame.key)),
                          .expected = no_space ? "a key, a colon, a space and a value" : "a value",
                          .remedy = no_space ? std::string(space_after_colon) : remedy});
         }
@@ -246,11 +248,12 @@ class Builder : public YAML::EventHandler {
                     .expected = "one document a file",
                     .remedy = "Delete the line ---, or put what follows into a file of its own."};
         }
-        return {.found = fmt::format(
-                    "{} after the end of the document",
-                    word.empty() ? quoted(std::string_view(source_.text()).substr(offset, 1)) : quoted(word)),
-                .expected = "one list or one map in a file",
-                .remedy = "Check the indentation: keys and dashes of one level start in the same column."};
+        return {
+            .found = fmt::format("{} after the end of the document",
+                                 word.empty() ? in_quotes(std::string_view(source_.text()).substr(offset, 1))
+                                              : in_quotes(word)),
+            .expected = "one list or one map in a file",
+            .remedy = "Check the indentation: keys and dashes of one level start in the same column."};
     }
 
     void open(NodeKind kind, const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -317,7 +320,7 @@ class Builder : public YAML::EventHandler {
         }
         const auto [first, is_new] = frame.seen.emplace(node->text, position);
         if (!is_new) {
-            faults_.add(position, {.found = fmt::format("{} again", quoted(node->text)),
+            faults_.add(position, {.found = fmt::format("{} again", in_quotes(node->text)),
                                    .expected = "each key once",
                                    .remedy = fmt::format("It stands in line {} already: keep one of the two.",
                                                          first->second.line)});
@@ -434,7 +437,7 @@ void tell_syntax_error(const YAML::Exception& error, const SourceText& source, c
     if (const auto colon_fault = colon_fault_near(source, offset)) {
         const std::string_view line = std::string_view(text).substr(*colon_fault);
         faults.add(source.position_at(*colon_fault),
-                   {.found = quoted(trimmed(line.substr(0, line.find('\n')))),
+                   {.found = in_quotes(trimmed(line.substr(0, line.find('\n')))),
                     .expected = "a key, a colon, a space and a value",
                     .remedy = space_after_colon});
     } else if (bracket_missing) {
@@ -485,7 +488,7 @@ Outcome<Node> yaml_document(std::string_view text, const std::string& file) {
     }
     const std::optional<Node>& document = builder.document();
     if (document && document->kind == NodeKind::scalar && lacks_space_after_colon(document->text)) {
-        faults.add(document->position, {.found = quoted(document->text),
+        faults.add(document->position, {.found = in_quotes(document->text),
                                         .expected = "a key, a colon, a space and a value",
                                         .remedy = space_after_colon});
         return faults.in_order();

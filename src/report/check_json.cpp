@@ -12,10 +12,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr int chance_decimals = 3;
-constexpr int points_decimals = 2;
-constexpr int level_decimals = 2;
-
 Json style_json(const Check& check) {
     Json result = style_json(check.style);
     if (check.base_style) {
@@ -27,10 +23,6 @@ Json style_json(const Check& check) {
     return result;
 }
 
-Json end_json(std::optional<double> end) {
-    return end ? Json(*end) : Json(nullptr);
-}
-
 Json numbers_json(const Check& check) {
     Json result = Json::array();
     for (const NumberCheck& number : check.sheet.numbers) {
@@ -40,8 +32,8 @@ Json numbers_json(const Check& check) {
         }
         Json entry;
         entry["quantity"] = std::string(number_of(check.beer, number.number).key);
-        entry["range"] = Json::array({end_json(range->low), end_json(range->high)});
-        entry["within"] = json_number(number.within, chance_decimals);
+        entry["range"] = Json::array({json_or_null(range->low), json_or_null(range->high)});
+        entry["within"] = json_number(number.within, json_chance_decimals);
         if (range->below_high) {
             entry["high_excluded"] = true;
         }
@@ -59,7 +51,7 @@ Json profile_json(const Profile& profile) {
         const Estimate<double>& level = profile.level[attribute];
         if (level.count() > 0) {
             result[std::string(word_of(section_of(attribute)))][std::string(word_of(attribute))] =
-                json_interval(level.interval(), level_decimals);
+                json_interval(level.interval(), json_level_decimals);
         }
     }
     return result;
@@ -75,10 +67,10 @@ Json strength_json(const AdvisedStrength& advised) {
     Json result;
     result["section"] = std::string(word_of(section_of(strength.attribute)));
     result["attribute"] = std::string(word_of(strength.attribute));
-    result["level"] = json_number(strength.level, level_decimals);
+    result["level"] = json_number(strength.level, json_level_decimals);
     result["note"] = advised.note;
-    result["accepted"] = Json::array({json_number(strength.accepted_low, level_decimals),
-                                      json_number(strength.accepted_high, level_decimals)});
+    result["accepted"] = Json::array({json_number(strength.accepted_low, json_level_decimals),
+                                      json_number(strength.accepted_high, json_level_decimals)});
     return result;
 }
 
@@ -88,16 +80,16 @@ Json finding_json(const AdvisedFinding& advised) {
     result["section"] = std::string(word_of(finding.section));
     result["attribute"] = finding.attribute;
     result["direction"] = finding.direction == Direction::above ? "above" : "below";
-    result["noticed"] = json_number(finding.noticed, chance_decimals);
-    result["points"] = json_number(finding.points, points_decimals);
+    result["noticed"] = json_number(finding.noticed, json_chance_decimals);
+    result["points"] = json_number(finding.points, json_points_decimals);
     result["note"] = advised.note;
     result["causes"] = advised.causes;
     result["corrections"] = advised.corrections;
     result["id"] = id_of(finding);
     if (is_on_a_scale(finding)) {
-        result["level"] = json_number(finding.level, level_decimals);
-        result["accepted"] = Json::array({json_number(finding.accepted_low, level_decimals),
-                                          json_number(finding.accepted_high, level_decimals)});
+        result["level"] = json_number(finding.level, json_level_decimals);
+        result["accepted"] = Json::array({json_number(finding.accepted_low, json_level_decimals),
+                                          json_number(finding.accepted_high, json_level_decimals)});
     }
     result["assumed"] = finding.assumed;
     return result;

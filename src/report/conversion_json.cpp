@@ -4,15 +4,11 @@ namespace entrywise {
 
 namespace {
 
-Json known(int line_or_column) {
-    return line_or_column > 0 ? Json(line_or_column) : Json(nullptr);
-}
-
 Json json_of(const Remark& remark) {
     Json json;
     json["file"] = remark.place.file;
-    json["line"] = known(remark.place.position.line);
-    json["column"] = known(remark.place.position.column);
+    json["line"] = json_line(remark.place.position.line);
+    json["column"] = json_line(remark.place.position.column);
     json["kind"] = name_of(remark.kind);
     json["text"] = remark.text;
     return json;

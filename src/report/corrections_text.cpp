@@ -10,19 +10,19 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t indent = 4;
+constexpr std::size_t correction_indent = 4;
 
 std::string correction_text(const AdvisedFinding& advised, std::size_t number, const TextStyle& style) {
     const std::string title = fmt::format("{}{}", at_right(std::to_string(number), 2), "  ") +
                               shown(capitalized(in_a_sentence(advised.finding)), style);
     std::string text = bold(cut_end(title, style.width, style), style) + '\n';
     if (!advised.corrections.empty()) {
-        text += paragraph(shown(capitalized(joined(advised.corrections, "; or ")) + '.', style), indent,
-                          indent, style);
+        text += paragraph(shown(capitalized(joined(advised.corrections, "; or ")) + '.', style),
+                          correction_indent, correction_indent, style);
     }
     if (!advised.causes.empty()) {
-        text += paragraph(shown("It comes from: " + joined(advised.causes, "; ") + '.', style), indent,
-                          indent, style);
+        text += paragraph(shown("It comes from: " + joined(advised.causes, "; ") + '.', style),
+                          correction_indent, correction_indent, style);
     }
     return text;
 }

@@ -6,7 +6,7 @@ namespace entrywise {
 
 namespace {
 
-std::string quoted(const std::string& field) {
+std::string quoted_field(const std::string& field) {
     if (field.find_first_of(",\"\r\n") == std::string::npos) {
         return field;
     }
@@ -22,7 +22,7 @@ std::string quoted(const std::string& field) {
 std::string csv_row(const std::vector<std::string>& fields) {
     std::string row;
     for (const std::string& field : fields) {
-        row += (&field == fields.data() ? "" : ",") + quoted(field);
+        row += (&field == fields.data() ? "" : ",") + quoted_field(field);
     }
     return row + "\r\n";
 }

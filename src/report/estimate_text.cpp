@@ -19,8 +19,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t indent = 2;
-
 std::string number_line(std::string_view name, const Interval80<double>& value, int decimals,
                         std::string_view unit, const TextStyle& style) {
     return without_blanks_at_end(table_line(name, fixed(value.median, decimals),
@@ -54,10 +52,10 @@ std::string numbers_text(const Beer& beer, const TextStyle& style) {
 std::string share_line(const SourceShare& source, const TextStyle& style) {
     constexpr std::size_t share_columns = 7;
     constexpr std::size_t bar_columns = 20;
-    const std::size_t name = style.width - indent - share_columns - gap_columns - bar_columns;
+    const std::size_t name = style.width - text_indent - share_columns - gap_columns - bar_columns;
     constexpr std::size_t widest_name = 34;
     const std::size_t columns = name < widest_name ? name : widest_name;
-    return std::string(indent, ' ') +
+    return std::string(text_indent, ' ') +
            at_left(cut_end(shown(source.ingredient, style), columns, style), columns) +
            at_right(fixed(source.share * 100.0, 0) + " %", share_columns) + std::string(gap_columns, ' ') +
            bar(source.share, 1.0, bar_columns, style) + '\n';
@@ -76,7 +74,7 @@ std::string sources_text(std::string_view what, const std::vector<SourceShare>& 
 }
 
 std::string other_bitterness_text(const Beer& beer, const TextStyle& style) {
-    return paragraph(other_bitterness_words(beer), indent, indent, style);
+    return paragraph(other_bitterness_words(beer), text_indent, text_indent, style);
 }
 
 struct Method {
@@ -102,7 +100,8 @@ constexpr Method methods[] = {
 std::string methods_text(const TextStyle& style) {
     std::string text = '\n' + bold("How they are worked out", style) + '\n';
     for (const Method& method : methods) {
-        text += paragraph(fmt::format("{}: {}.", method.number, method.words), indent, 2 * indent, style);
+        text += paragraph(fmt::format("{}: {}.", method.number, method.words), text_indent, 2 * text_indent,
+                          style);
     }
     return text;
 }

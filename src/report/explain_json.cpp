@@ -10,10 +10,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr int chance_decimals = 3;
-constexpr int points_decimals = 2;
-constexpr int level_decimals = 2;
-
 std::string word_of(Direction direction) {
     return direction == Direction::above ? "above" : "below";
 }
@@ -35,14 +31,15 @@ Json match_json(const Standing& standing) {
     result["section"] = target.section ? std::string(word_of(*target.section)) : std::string("any");
     result["attribute"] = target.attribute;
     result["direction"] = word_of(standing.remark.direction);
-    result["explained"] = json_number(standing.explained, chance_decimals);
+    result["explained"] = json_number(standing.explained, json_chance_decimals);
     if (target.section) {
-        result["level"] = json_number(standing.finding.level, level_decimals);
+        result["level"] = json_number(standing.finding.level, json_level_decimals);
         result["level_in_words"] = level_in_words(standing);
-        result["accepted"] = standing.by_style
-                                 ? Json::array({json_number(standing.finding.accepted_low, level_decimals),
-                                                json_number(standing.finding.accepted_high, level_decimals)})
-                                 : Json(nullptr);
+        result["accepted"] =
+            standing.by_style
+                ? Json::array({json_number(standing.finding.accepted_low, json_level_decimals),
+                               json_number(standing.finding.accepted_high, json_level_decimals)})
+                : Json(nullptr);
         result["held_by"] = std::string(word_of(standing.finding.section)) + '.' + standing.finding.attribute;
     }
     return result;
@@ -53,8 +50,8 @@ Json pulls_json(const std::vector<Pull>& pulls) {
     for (const Pull& pull : pulls) {
         result.push_back({{"source", pull.source},
                           {"step", pull.step},
-                          {"change", json_number(pull.change, level_decimals)},
-                          {"share", json_number(pull.share, chance_decimals)}});
+                          {"change", json_number(pull.change, json_level_decimals)},
+                          {"share", json_number(pull.share, json_chance_decimals)}});
     }
     return result;
 }
@@ -76,7 +73,7 @@ Json remark_json(const ExplainedRemark& remark) {
     Json result;
     result["attribute"] = remark.attribute;
     result["direction"] = word_of(remark.direction);
-    result["explained"] = json_number(remark.explained, chance_decimals);
+    result["explained"] = json_number(remark.explained, json_chance_decimals);
     result["settings"] = remark.settings;
     result["relief"] = pulls_json(remark.relief);
     result["comes_from"] = pulls_json(remark.givers);
@@ -98,7 +95,7 @@ Json note_json(const ExplainedNote& note) {
         add_causes(remark, causes);
         remarks.push_back(remark_json(remark));
     }
-    result["explained"] = note.explained ? json_number(*note.explained, chance_decimals) : Json(nullptr);
+    result["explained"] = note.explained ? json_number(*note.explained, json_chance_decimals) : Json(nullptr);
     result["causes"] = std::move(causes);
     result["remarks"] = std::move(remarks);
     result["praises"] = note.praises;
@@ -117,9 +114,9 @@ Json score_json(const ExplainedScore& score) {
     const ScoreComparison& comparison = score.comparison;
     Json result;
     result["section"] = std::string(word_of(comparison.section));
-    result["given"] = json_number(comparison.given, points_decimals);
+    result["given"] = json_number(comparison.given, json_points_decimals);
     result["expected"] =
-        json_interval({comparison.expected, comparison.low, comparison.high}, points_decimals);
+        json_interval({comparison.expected, comparison.low, comparison.high}, json_points_decimals);
     result["parts"] = comparison.parts ? Json(word_of(*comparison.parts)) : Json(nullptr);
     result["behind"] = score.behind;
     result["elsewhere"] = score.elsewhere.empty() ? Json(nullptr) : Json(score.elsewhere);

@@ -20,16 +20,15 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t indent = 2;
 constexpr std::size_t hanging_indent = 4;
 constexpr std::size_t most_pulls = 4;
 /// Shares of less are not worth a place on the page.
 constexpr double least_share = 0.05;
 
 std::string line(std::string_view label, const std::string& body, const TextStyle& style) {
-    return body.empty()
-               ? body
-               : paragraph(shown(fmt::format("{}{}", label, body), style), indent, hanging_indent, style);
+    return body.empty() ? body
+                        : paragraph(shown(fmt::format("{}{}", label, body), style), text_indent,
+                                    hanging_indent, style);
 }
 
 std::string pulls_text(const std::vector<Pull>& pulls, bool by_source) {
@@ -125,7 +124,7 @@ std::string feedback_text(const Explanation& explanation, const TextStyle& style
     return explanation.feedback.empty()
                ? std::string()
                : bold("Feedback, a draft", style) + '\n' +
-                     paragraph(shown(explanation.feedback, style), indent, indent, style) + '\n';
+                     paragraph(shown(explanation.feedback, style), text_indent, text_indent, style) + '\n';
 }
 
 std::string cautions_text(const Explanation& explanation, const TextStyle& style) {

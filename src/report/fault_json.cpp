@@ -4,10 +4,6 @@ namespace entrywise {
 
 namespace {
 
-Json known(int line_or_column) {
-    return line_or_column > 0 ? Json(line_or_column) : Json(nullptr);
-}
-
 Json known(const std::string& text) {
     return text.empty() ? Json(nullptr) : Json(text);
 }
@@ -15,8 +11,8 @@ Json known(const std::string& text) {
 Json one_fault(const Fault& fault) {
     Json result;
     result["file"] = fault.place.file;
-    result["line"] = known(fault.place.position.line);
-    result["column"] = known(fault.place.position.column);
+    result["line"] = json_line(fault.place.position.line);
+    result["column"] = json_line(fault.place.position.column);
     result["found"] = fault.found;
     result["expected"] = fault.expected;
     result["nearest"] = known(fault.nearest);

@@ -24,6 +24,14 @@ Json json_interval(const Interval80<double>& interval, int decimals) {
     return result;
 }
 
+Json json_or_null(std::optional<double> number) {
+    return number ? Json(*number) : Json(nullptr);
+}
+
+Json json_line(int line_or_column) {
+    return line_or_column > 0 ? Json(line_or_column) : Json(nullptr);
+}
+
 Json json_recipe(const Recipe& recipe) {
     Json result;
     result["name"] = recipe.name;

@@ -2,12 +2,18 @@
 
 #include <nlohmann/json.hpp>
 
+#include <optional>
 #include <string>
 
 #include "judging/sheet.hpp"
 #include "recipe/recipe.hpp"
 
 namespace entrywise {
+
+// How many decimals points, chances and levels have in JSON.
+inline constexpr int json_points_decimals = 2;
+inline constexpr int json_chance_decimals = 3;
+inline constexpr int json_level_decimals = 2;
 
 /// JSON objects keep the order in which their keys were set.
 using Json = nlohmann::ordered_json;
@@ -22,6 +28,12 @@ Json json_interval(const Interval80<double>& interval, int decimals);
 
 /// The number rounded to so many decimals; null if it is not finite.
 Json json_number(double number, int decimals);
+
+/// The number, or null where there is none.
+Json json_or_null(std::optional<double> number);
+
+/// A line or a column of a file, or null where it is not known.
+Json json_line(int line_or_column);
 
 /// {"name", "file"}.
 Json json_recipe(const Recipe& recipe);

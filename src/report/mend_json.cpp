@@ -13,7 +13,6 @@ namespace entrywise {
 namespace {
 
 constexpr int amount_decimals = 3;
-constexpr int points_decimals = 2;
 
 Json value_json(const Change::Value& value) {
     const double* number = std::get_if<double>(&value);
@@ -50,7 +49,7 @@ Json proposal_json(const Proposal& proposal, const Mending& mending, const Score
     for (const Finding& finding : proposal.sheet.findings) {
         result["findings_after"].push_back(id_of(finding));
     }
-    result["disruption"] = json_number(proposal.disruption, points_decimals);
+    result["disruption"] = json_number(proposal.disruption, json_points_decimals);
     result["brings_in_new"] = proposal.brings_in_new;
     result["no_longer_measured"] = proposal.no_longer_measured;
     result["cautions"] = cautions_json(proposal.cautions);
@@ -77,13 +76,13 @@ Json mend_json(const Mending& mending, const ScoreSheet& score_sheet) {
         document["elsewhere"].push_back(
             {{"style", {{"guide", place.name.guide}, {"code", place.name.code}, {"name", place.title}}},
              {"at_risk", json_interval({place.at_risk.median, place.at_risk.low, place.at_risk.high},
-                                       points_decimals)}});
+                                       json_points_decimals)}});
     }
     document["stage"] = mending.stage == Stage::recipe ? "recipe" : "brewed";
-    document["wanted"] = json_number(mending.wanted, points_decimals);
-    document["target"] = json_number(mending.target, points_decimals);
+    document["wanted"] = json_number(mending.wanted, json_points_decimals);
+    document["target"] = json_number(mending.target, json_points_decimals);
     document["in_already"] = mending.is_in_already();
-    document["undeclared"] = json_number(mending.undeclared, points_decimals);
+    document["undeclared"] = json_number(mending.undeclared, json_points_decimals);
     document["before"] = sheet_json(mending.sheet, score_sheet);
     document["beer_before"] = beer_json(mending.beer);
     return document;

@@ -20,7 +20,7 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t indent = 3;
+constexpr std::size_t change_indent = 3;
 constexpr std::size_t before_columns = 10;
 
 /// The columns that a setting takes, before and after a change.
@@ -30,7 +30,7 @@ std::size_t columns_of_setting(const TextStyle& style) {
 
 std::string changes_text(const std::vector<Change>& changes, const TextStyle& style) {
     const std::size_t setting_columns = columns_of_setting(style);
-    const std::size_t what_columns = style.width - indent - 2 * setting_columns;
+    const std::size_t what_columns = style.width - change_indent - 2 * setting_columns;
     std::string text;
     for (const Change& change : changes) {
         const std::string what = cut_end(shown(change.what, style), what_columns - 1, style);
@@ -38,15 +38,15 @@ std::string changes_text(const std::vector<Change>& changes, const TextStyle& st
             cut_end(shown(setting_words(change, change.from, "none"), style), setting_columns - 1, style);
         const std::string to =
             cut_end(shown(setting_words(change, change.to, "left out"), style), setting_columns - 1, style);
-        text += std::string(indent, ' ') + at_left(what, what_columns) + at_right(from, setting_columns) +
-                bold(at_right(to, setting_columns), style) + '\n';
+        text += std::string(change_indent, ' ') + at_left(what, what_columns) +
+                at_right(from, setting_columns) + bold(at_right(to, setting_columns), style) + '\n';
     }
     return text;
 }
 
 std::string compared_line(std::string_view name, const std::string& before, const std::string& after,
                           const std::string& asked) {
-    return without_blanks_at_end(std::string(indent, ' ') + at_left(name, 20) +
+    return without_blanks_at_end(std::string(change_indent, ' ') + at_left(name, 20) +
                                  at_right(before, before_columns) + at_right(after, before_columns) + "  " +
                                  asked) +
            '\n';
@@ -102,15 +102,16 @@ std::string proposal_text(const Proposal& proposal, std::size_t number, const Me
     text += dim(compared_line("", "before", "after", "     style"), style);
     text += numbers_compared(mending.beer, proposal.beer, mending.style, style);
     text += sections_compared(mending.sheet, proposal.sheet, score_sheet, style);
-    text += paragraph(shown("Left: " + left_over_words(proposal.sheet) + ".", style), indent, indent, style);
+    text += paragraph(shown("Left: " + left_over_words(proposal.sheet) + ".", style), change_indent,
+                      change_indent, style);
     if (!proposal.no_longer_measured.empty()) {
         text += paragraph(shown(fmt::format("Measured before, and estimated from here on: {}.",
                                             listed(proposal.no_longer_measured, "and")),
                                 style),
-                          indent, indent, style);
+                          change_indent, change_indent, style);
     }
     for (const Caution& caution : proposal.cautions) {
-        text += paragraph(shown("Caution: " + caution.text, style), indent, indent, style);
+        text += paragraph(shown("Caution: " + caution.text, style), change_indent, change_indent, style);
     }
     return text;
 }

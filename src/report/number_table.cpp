@@ -11,11 +11,6 @@ namespace {
 constexpr std::size_t end_columns = (span_columns - 1) / 2;
 
 /// A style's border as guides print it: gravity with all its decimals, others with those they need.
-std::string border(double value, int decimals) {
-    return decimals == specific_gravity_decimals ? fixed(value, decimals)
-                                                 : shortest(rounded(value, decimals));
-}
-
 std::string ends_around(std::string_view low, std::string_view middle, std::string_view high) {
     return at_left(at_right(low, end_columns) + std::string(middle) + std::string(high), span_columns);
 }
@@ -32,12 +27,12 @@ std::string interval_text(const Interval80<double>& interval, int decimals, cons
 
 std::string range_text(const PlainRange& range, int decimals, const TextStyle& style) {
     const std::string high =
-        range.high ? (range.below_high ? "<" : "") + border(*range.high, decimals) : std::string();
+        range.high ? (range.below_high ? "<" : "") + range_end_text(*range.high, decimals) : std::string();
     if (range.low && range.high) {
-        return span_text(border(*range.low, decimals), high, style);
+        return span_text(range_end_text(*range.low, decimals), high, style);
     }
     if (range.low) {
-        return ends_around(border(*range.low, decimals), " ", "up");
+        return ends_around(range_end_text(*range.low, decimals), " ", "up");
     }
     return ends_around("to", " ", high);
 }

@@ -12,7 +12,7 @@ namespace entrywise {
 
 namespace {
 
-constexpr double height = 16.0;
+constexpr double level_height = 16.0;
 
 std::string level_in_words(Attribute attribute, const Interval80<double>& level) {
     const SensoryScale scale = scale_of(attribute);
@@ -46,17 +46,19 @@ std::string level_picture(Attribute attribute, const std::optional<Expectation>&
     const double top = top_of(scale_of(attribute));
     const Axis axis(-half_a_word, top + half_a_word, 0.5, 99.5);
     Drawing drawing =
-        Drawing::stretched(out ? "level out" : "level", height, words_of(attribute, accepted, level));
+        Drawing::stretched(out ? "level out" : "level", level_height, words_of(attribute, accepted, level));
     for (double step = 0.0; step <= top; step += 1.0) {
-        drawing.line("tick", {axis.at(step), height / 2.0 - 2.0}, {axis.at(step), height / 2.0 + 2.0});
+        drawing.line("tick", {axis.at(step), level_height / 2.0 - 2.0},
+                     {axis.at(step), level_height / 2.0 + 2.0});
     }
     if (accepted) {
         const double from = axis.at(accepted->low - half_a_word);
         const double to = axis.at(accepted->high + half_a_word);
-        drawing.rectangle(accepted->assumed ? "band assumed" : "band", {from, 1.5}, to - from, height - 3.0);
+        drawing.rectangle(accepted->assumed ? "band assumed" : "band", {from, 1.5}, to - from,
+                          level_height - 3.0);
     }
-    drawing.line("span", {axis.at(level.low), height / 2.0}, {axis.at(level.high), height / 2.0});
-    drawing.line("middle", {axis.at(level.median), 1.5}, {axis.at(level.median), height - 1.5});
+    drawing.line("span", {axis.at(level.low), level_height / 2.0}, {axis.at(level.high), level_height / 2.0});
+    drawing.line("middle", {axis.at(level.median), 1.5}, {axis.at(level.median), level_height - 1.5});
     return drawing.svg();
 }
 

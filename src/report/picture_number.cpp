@@ -15,11 +15,11 @@ namespace entrywise {
 
 namespace {
 
-constexpr double height = 40.0;
+constexpr double number_height = 40.0;
 constexpr double ground = 38.0;
 constexpr double crest = 5.0;
-constexpr double left = 1.0;
-constexpr double right = 99.0;
+constexpr double number_left = 1.0;
+constexpr double number_right = 99.0;
 
 /// The span that a picture shows: the whole of the range with half of it at either side, and all that the
 /// beer may be.
@@ -34,7 +34,7 @@ Axis axis_for(double lowest, double highest, const std::optional<PlainRange>& ra
         high = std::max(high, to + margin);
     }
     const double room = std::max((high - low) * 0.04, 1e-6);
-    return {low - room, high + room, left, right};
+    return {low - room, high + room, number_left, number_right};
 }
 
 void draw_range(Drawing& drawing, const Axis& axis, const std::optional<PlainRange>& range, double bottom) {
@@ -157,7 +157,7 @@ std::string number_picture(const BeerNumber& number, const std::vector<double>& 
         std::min(*highest, number.value.high + 2.0 * (number.value.high - number.value.median)) + tail;
     const Axis axis = axis_for(from, to, range);
     Drawing drawing = Drawing::stretched(
-        "number", height,
+        "number", number_height,
         {fmt::format("{} over the style's range", number.name),
          fmt::format("{}; {}.", estimate_in_words(number), range_in_words(range, number.decimals))});
     draw_range(drawing, axis, range, ground);
@@ -171,7 +171,7 @@ std::string number_picture(const BeerNumber& number, const std::vector<double>& 
     }
     drawing.line("ground", {0.0, ground}, {100.0, ground});
     const double middle = axis.at(number.value.median);
-    drawing.line("middle", {middle, 1.0}, {middle, height});
+    drawing.line("middle", {middle, 1.0}, {middle, number_height});
     return drawing.svg();
 }
 

@@ -15,9 +15,9 @@ namespace entrywise {
 namespace {
 
 constexpr double width = 340.0;
-constexpr double height = 300.0;
-constexpr double left = 34.0;
-constexpr double right = 324.0;
+constexpr double plane_height = 300.0;
+constexpr double plane_left = 34.0;
+constexpr double plane_right = 324.0;
 constexpr double top = 8.0;
 constexpr double bottom = 262.0;
 
@@ -68,7 +68,7 @@ class Plane {
   public:
     Plane(const std::vector<PlacedStyle>& styles, const Beer& beer)
         : strength_(axis_over(
-              styles, beer.alcohol.interval(), left, right,
+              styles, beer.alcohol.interval(), plane_left, plane_right,
               [](const PlacedStyle& style) { return ends_of(style.alcohol, strength_of); }, strength_of)),
           bitterness_(axis_over(
               styles, beer.bitterness.total.interval(), bottom, top,
@@ -81,11 +81,11 @@ class Plane {
             drawing.label("mark below", {strength_.at(value), bottom + 14.0}, shortest(value));
         }
         for (double value : marks(bitterness_)) {
-            drawing.line("grid", {left, bitterness_.at(value)}, {right, bitterness_.at(value)});
-            drawing.label("mark beside", {left - 5.0, bitterness_.at(value) + 3.5}, shortest(value));
+            drawing.line("grid", {plane_left, bitterness_.at(value)}, {plane_right, bitterness_.at(value)});
+            drawing.label("mark beside", {plane_left - 5.0, bitterness_.at(value) + 3.5}, shortest(value));
         }
-        drawing.label("mark below", {(left + right) / 2.0, height - 6.0}, "alcohol, % vol");
-        drawing.label("mark", {left + 4.0, top + 9.0}, "bitterness, IBU");
+        drawing.label("mark below", {(plane_left + plane_right) / 2.0, plane_height - 6.0}, "alcohol, % vol");
+        drawing.label("mark", {plane_left + 4.0, top + 9.0}, "bitterness, IBU");
     }
 
     Point corner_of(const PlacedStyle& style) const {
@@ -177,14 +177,15 @@ std::vector<PlacedStyle> placed(const std::vector<Style>& styles, const Style* m
 }
 
 std::string plane_picture(const std::vector<PlacedStyle>& styles, const Beer& beer) {
-    Drawing drawing("plane", width, height, words_of(styles, beer));
+    Drawing drawing("plane", width, plane_height, words_of(styles, beer));
     const Plane plane(styles, beer);
     plane.draw_axes(drawing);
     for (const PlacedStyle& style : styles) {
         plane.draw(drawing, style);
     }
     plane.draw_cloud(drawing, beer);
-    std::vector<Point> taken{{left + 4.0, top + 9.0}, {left + 34.0, top + 9.0}, {left + 64.0, top + 9.0}};
+    std::vector<Point> taken{
+        {plane_left + 4.0, top + 9.0}, {plane_left + 34.0, top + 9.0}, {plane_left + 64.0, top + 9.0}};
     for (const PlacedStyle& style : styles) {
         drawing.label(style.marked ? "code marked" : "code", place_for_label(plane.corner_of(style), taken),
                       style.code);

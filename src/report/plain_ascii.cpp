@@ -7,6 +7,8 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "base/text.hpp"
+
 namespace entrywise {
 
 namespace {
@@ -28,10 +30,6 @@ constexpr std::array<Spelling, 51> spellings{{
 
 bool is_ascii(char byte) {
     return static_cast<unsigned char>(byte) < 0x80U;
-}
-
-bool is_continuation(char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }
 
 /// The code point of one well-formed UTF-8 character of two to four bytes.

@@ -11,9 +11,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr int points_decimals = 2;
-constexpr int chance_decimals = 3;
-
 Json name_json(const StyleName& name, const std::string& title) {
     return {{"guide", name.guide}, {"code", name.code}, {"name", title}};
 }
@@ -55,10 +52,10 @@ Json ranked_json(const RankedStyle& ranked, const ScoreSheet& score_sheet,
         result["table"] = table_json(table_of(*competition, ranked.name));
     }
     result["at_risk"] =
-        json_interval({ranked.at_risk.median, ranked.at_risk.low, ranked.at_risk.high}, points_decimals);
-    result["within"] = json_number(ranked.within, chance_decimals);
-    result["best"] = json_number(ranked.best, chance_decimals);
-    result["distance"] = json_number(ranked.distance, points_decimals);
+        json_interval({ranked.at_risk.median, ranked.at_risk.low, ranked.at_risk.high}, json_points_decimals);
+    result["within"] = json_number(ranked.within, json_chance_decimals);
+    result["best"] = json_number(ranked.best, json_chance_decimals);
+    result["distance"] = json_number(ranked.distance, json_points_decimals);
     result["why"] = why_json(ranked);
     if (ranked.sheet) {
         result["declare"] = Json::array();
@@ -73,7 +70,7 @@ Json ranked_json(const RankedStyle& ranked, const ScoreSheet& score_sheet,
 Json separation_json(const Separation& separation) {
     Json points = Json::array();
     for (const double cost : separation.points) {
-        points.push_back(json_number(cost, points_decimals));
+        points.push_back(json_number(cost, json_points_decimals));
     }
     return {{"finding", separation.id}, {"points", points}};
 }

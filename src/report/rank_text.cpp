@@ -18,7 +18,7 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t place_columns = 4;
-constexpr std::size_t points_columns = 8;
+constexpr std::size_t rank_points_columns = 8;
 constexpr std::size_t interval_columns = 12;
 constexpr std::size_t chance_columns = 8;
 
@@ -53,27 +53,23 @@ std::string name_in_row(const RankedStyle& ranked, const Naming& naming, std::si
            at_table;
 }
 
-std::string interval_text(const PointsAtRisk& at_risk, const TextStyle& style) {
-    return points_text(at_risk.low) + std::string(dash(style)) + points_text(at_risk.high);
-}
-
 std::string row(const std::string& place, const std::string& name, std::size_t name_columns,
                 const std::vector<std::string>& figures) {
     return at_left(place, place_columns) + at_left(name, name_columns) +
-           at_right(figures[0], points_columns) + at_right(figures[1], interval_columns) +
+           at_right(figures[0], rank_points_columns) + at_right(figures[1], interval_columns) +
            at_right(figures[2], chance_columns) + at_right(figures[3], chance_columns);
 }
 
 std::string table_text(const Ranking& ranking, const Naming& naming, const TextStyle& style) {
     const std::size_t name_columns =
-        style.width - place_columns - points_columns - interval_columns - 2 * chance_columns;
+        style.width - place_columns - rank_points_columns - interval_columns - 2 * chance_columns;
     std::string text =
         bold(row("", "Style", name_columns, {"at risk", "8 in 10", "inside", "best"}), style) + '\n';
     for (std::size_t index = 0; index < std::min(most_ranked_shown, ranking.styles.size()); ++index) {
         const RankedStyle& ranked = ranking.styles[index];
         const std::string name = name_in_row(ranked, naming, name_columns - 1, style);
         text += row(at_right(std::to_string(index + 1), 2), name, name_columns,
-                    {points_text(ranked.at_risk.median), interval_text(ranked.at_risk, style),
+                    {points_text(ranked.at_risk.median), points_interval_text(ranked.at_risk, style),
                      percent_text(ranked.within), percent_text(ranked.best)}) +
                 '\n';
     }

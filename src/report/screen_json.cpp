@@ -14,8 +14,6 @@ namespace entrywise {
 
 namespace {
 
-constexpr int points_decimals = 2;
-
 Json style_name_json(const StyleName& style) {
     return {{"guide", style.guide}, {"code", style.code}};
 }
@@ -28,7 +26,7 @@ Json best_json(const BestPlace& best) {
         result["style"]["base"] = style_name_json(*best.base);
     }
     result["at_risk"] =
-        json_interval({best.at_risk.median, best.at_risk.low, best.at_risk.high}, points_decimals);
+        json_interval({best.at_risk.median, best.at_risk.low, best.at_risk.high}, json_points_decimals);
     result["gain"] = json_number(best.gain, 1);
     result["declared"] = best.is_declared;
     return result;

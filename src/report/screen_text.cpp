@@ -16,11 +16,11 @@ namespace entrywise {
 
 namespace {
 
-constexpr std::size_t points_columns = 6;
+constexpr std::size_t entry_points_columns = 6;
 constexpr std::size_t alcohol_columns = 6;
 constexpr std::size_t bitterness_columns = 5;
 constexpr std::size_t status_columns = 14;
-constexpr std::size_t indent = 4;
+constexpr std::size_t entry_indent = 4;
 
 struct Columns {
     std::size_t entry;
@@ -37,8 +37,8 @@ Columns columns_for(const std::vector<Screened>& entries, const std::vector<std:
         longest = std::max(longest, character_count(entries[place].entry.number));
     }
     const std::size_t entry = std::min(longest, most) + 2;
-    const std::size_t left =
-        style.width - entry - points_columns - alcohol_columns - bitterness_columns - 2 - status_columns;
+    const std::size_t left = style.width - entry - entry_points_columns - alcohol_columns -
+                             bitterness_columns - 2 - status_columns;
     const std::size_t beer = 2 * left / 5;
     return {entry, beer, left - beer};
 }
@@ -62,7 +62,7 @@ std::string row(const Screened& screened, const Columns& columns, const TextStyl
     return without_blanks_at_end(cell(screened.entry.number, columns.entry, style) +
                                  cell(screened.beer, columns.beer, style) +
                                  cell(category_of(screened), columns.category, style) +
-                                 at_right(points, points_columns) + at_right(alcohol, alcohol_columns) +
+                                 at_right(points, entry_points_columns) + at_right(alcohol, alcohol_columns) +
                                  at_right(bitterness, bitterness_columns) + "  " + status_text(screened)) +
            '\n';
 }
@@ -72,7 +72,7 @@ std::string table_text(const std::vector<Screened>& entries, const std::vector<s
     const Columns columns = columns_for(entries, places, style);
     std::string text =
         bold(at_left("Entry", columns.entry) + at_left("Beer", columns.beer) +
-                 at_left("Category", columns.category) + at_right("Risk", points_columns) +
+                 at_left("Category", columns.category) + at_right("Risk", entry_points_columns) +
                  at_right("ABV", alcohol_columns) + at_right("IBU", bitterness_columns) + "  Status",
              style) +
         '\n';
@@ -83,10 +83,6 @@ std::string table_text(const std::vector<Screened>& entries, const std::vector<s
                             0, style);
 }
 
-std::string interval_text(const PointsAtRisk& at_risk, const TextStyle& style) {
-    return points_text(at_risk.low) + std::string(dash(style)) + points_text(at_risk.high);
-}
-
 std::string heading_of(const Screened& screened, const TextStyle& style) {
     std::string text = screened.entry.number;
     for (const std::string& part : {screened.beer, category_of(screened), screened.entry.brewer}) {
@@ -95,9 +91,9 @@ std::string heading_of(const Screened& screened, const TextStyle& style) {
     text += fmt::format(": {}", word_of(screened.status));
     if (screened.at_risk) {
         text += fmt::format(", {} points at risk ({})", points_text(screened.at_risk->median),
-                            interval_text(*screened.at_risk, style));
+                            points_interval_text(*screened.at_risk, style));
     }
-    return bold(paragraph(shown(text, style), 0, indent, style), style);
+    return bold(paragraph(shown(text, style), 0, entry_indent, style), style);
 }
 
 std::string talk_text(const std::vector<Screened>& entries, const std::vector<std::size_t>& places,
@@ -110,7 +106,7 @@ std::string talk_text(const std::vector<Screened>& entries, const std::vector<st
         }
         text += heading_of(screened, style);
         for (const std::string& point : points_to_talk_about(screened)) {
-            text += paragraph(shown(point, style), indent - 2, indent, style);
+            text += paragraph(shown(point, style), entry_indent - 2, entry_indent, style);
         }
     }
     return text.empty() ? text : '\n' + bold("To talk about", style) + '\n' + text;
@@ -142,7 +138,8 @@ std::string flight_text(const Flight& flight, const std::vector<Screened>& entri
                  span_columns);
     const std::string order = shown(numbers_of(entries, flight.order), style);
     const bool fits = character_count(line) + 2 + character_count(order) <= style.width;
-    return fits ? line + "  " + order + '\n' : line + '\n' + paragraph(order, indent - 2, indent, style);
+    return fits ? line + "  " + order + '\n'
+                : line + '\n' + paragraph(order, entry_indent - 2, entry_indent, style);
 }
 
 std::string flights_text(const std::vector<Flight>& flights, const std::vector<Screened>& entries,

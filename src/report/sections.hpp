@@ -1,6 +1,5 @@
 #pragma once
 
-#include <array>
 #include <string>
 #include <string_view>
 
@@ -8,10 +7,6 @@
 #include "style/score_sheet.hpp"
 
 namespace entrywise {
-
-/// The sections in the order of the sheet.
-inline constexpr std::array<Section, section_count> sheet_sections{
-    Section::aroma, Section::appearance, Section::flavor, Section::mouthfeel, Section::overall};
 
 /// The section as a sheet prints it: `overall impression`.
 std::string_view title_of(Section section);

@@ -8,10 +8,8 @@ namespace entrywise {
 
 namespace {
 
-constexpr int points_decimals = 2;
-
 Json at_risk_json(const PointsAtRisk& at_risk) {
-    return json_interval({at_risk.median, at_risk.low, at_risk.high}, points_decimals);
+    return json_interval({at_risk.median, at_risk.low, at_risk.high}, json_points_decimals);
 }
 
 }  // namespace
@@ -30,7 +28,7 @@ Json sheet_json(const Sheet& sheet, const ScoreSheet& score_sheet) {
     for (const Section section : sheet_sections) {
         Json entry;
         entry["section"] = std::string(word_of(section));
-        entry["points"] = json_number(score_sheet.points[section], points_decimals);
+        entry["points"] = json_number(score_sheet.points[section], json_points_decimals);
         entry["at_risk"] = at_risk_json(sheet.at_risk[section]);
         result["sections"].push_back(std::move(entry));
     }

@@ -121,6 +121,10 @@ std::string points_text(double points) {
     return fixed(points, points_decimals);
 }
 
+std::string points_interval_text(const PointsAtRisk& at_risk, const TextStyle& style) {
+    return points_text(at_risk.low) + std::string(dash(style)) + points_text(at_risk.high);
+}
+
 std::string sheet_text(const Check& check, const ScoreSheet& score_sheet, const TextStyle& style) {
     std::string text = head_line(style);
     for (const Section section : sheet_sections) {

@@ -22,10 +22,9 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-constexpr std::size_t title_columns = 14;
+constexpr std::size_t card_title_columns = 14;
 constexpr std::size_t scale_columns = 8;
-constexpr std::size_t indent = 2;
-constexpr std::size_t text_column = indent + title_columns + scale_columns + 4;
+constexpr std::size_t text_column = text_indent + card_title_columns + scale_columns + 4;
 
 /// A label and what belongs to it, broken into lines that stand under each other.
 std::string labeled(std::string_view label, const std::string& text, std::size_t column,
@@ -100,8 +99,8 @@ double prominence(Attribute attribute, const Style& described) {
 
 std::string row(Attribute attribute, const Style& described, const TextStyle& style) {
     const Expectation& expectation = *described.expected[attribute];
-    const std::string label = std::string(indent, ' ') +
-                              at_left(spoken(word_of(attribute)), title_columns + 1) +
+    const std::string label = std::string(text_indent, ' ') +
+                              at_left(spoken(word_of(attribute)), card_title_columns + 1) +
                               cells(attribute, expectation, style) + "   ";
     const Words& kinds = kinds_of(attribute, described);
     const std::string words = accepted_words(attribute, expectation);
@@ -197,7 +196,7 @@ std::string section_head(Section section, const ScoreSheet& sheet, const TextSty
 
 std::string section_text(const Style& described, Section section, const ScoreSheet& sheet,
                          const TextStyle& style) {
-    constexpr std::size_t column = indent + title_columns + 1;
+    constexpr std::size_t column = text_indent + card_title_columns + 1;
     std::string text = section == Section::appearance ? color_row(described, style) : std::string();
     text += rows(described, section, style);
     text += labeled("  may show", optional_words(described, section), column, style);
@@ -290,12 +289,6 @@ std::string ruled_out(const Style& described) {
     return joined(words, ", ");
 }
 
-std::string plain_words(const Words& words) {
-    std::string text = joined(words, ", ");
-    std::replace(text.begin(), text.end(), '-', ' ');
-    return text;
-}
-
 std::string varying_text(const Style& described, const Surroundings& surroundings) {
     if (!described.varies) {
         return {};
@@ -310,7 +303,7 @@ std::string varying_text(const Style& described, const Surroundings& surrounding
 
 std::string first_look(const Style& described, const Surroundings& surroundings, const Handbook& handbook,
                        const TextStyle& style) {
-    const std::size_t column = title_columns + 1;
+    const std::size_t column = card_title_columns + 1;
     const auto& known = handbook.phrases.declarations;
     std::string text = labeled("Look for", look_for(described), column, style);
     text += labeled("Out of place", ruled_out(described), column, style);
@@ -335,8 +328,8 @@ std::string neighbor_line(const Neighbor& neighbor, const TextStyle& style) {
     }
     const std::string said = neighbor.said.empty() ? joined(reasons, ", ") : neighbor.said;
     const std::string name = neighbor.name.empty() ? neighbor.code : neighbor.code + ' ' + neighbor.name;
-    return paragraph(shown(fmt::format("{}: {}", said.empty() ? "much the same" : said, name), style), indent,
-                     2 * indent, style);
+    return paragraph(shown(fmt::format("{}: {}", said.empty() ? "much the same" : said, name), style),
+                     text_indent, 2 * text_indent, style);
 }
 
 std::string neighbors_text(const Surroundings& surroundings, const TextStyle& style) {
@@ -398,7 +391,7 @@ std::string bands_line(const ScoreSheet& sheet, const TextStyle& style) {
 
 std::string style_card(const Style& shown_style, const Surroundings& surroundings, const Handbook& handbook,
                        const TextStyle& style) {
-    const std::size_t column = title_columns + 1;
+    const std::size_t column = card_title_columns + 1;
     std::string text = heading(fmt::format("{} {}", shown_style.code, shown_style.name), shown_style.guide,
                                shown_style.category, style);
     text += first_look(shown_style, surroundings, handbook, style) + '\n';

@@ -18,13 +18,12 @@ namespace {
 
 using Words = std::vector<std::string>;
 
-constexpr std::size_t indent = 2;
-constexpr std::size_t title_columns = 17;
+constexpr std::size_t trait_columns = 17;
 constexpr std::size_t steps_columns = 6;
 
 /// Columns of each of the two styles.
 std::size_t side_columns(const TextStyle& style) {
-    return (style.width - indent - title_columns - steps_columns) / 2;
+    return (style.width - text_indent - trait_columns - steps_columns) / 2;
 }
 
 /// How the two are called in tables: by their codes, with their guides where these differ or the codes do
@@ -54,11 +53,11 @@ std::string row(const std::string& title, const std::string& first, const std::s
         const auto part = [line](const Words& lines) {
             return line < lines.size() ? lines[line] : std::string();
         };
-        text +=
-            without_blanks_at_end(std::string(indent, ' ') + at_left(line == 0 ? title : "", title_columns) +
-                                  at_left(part(left), side) + at_left(part(right), side) +
-                                  at_right(line == 0 ? steps : "", steps_columns)) +
-            '\n';
+        text += without_blanks_at_end(std::string(text_indent, ' ') +
+                                      at_left(line == 0 ? title : "", trait_columns) +
+                                      at_left(part(left), side) + at_left(part(right), side) +
+                                      at_right(line == 0 ? steps : "", steps_columns)) +
+                '\n';
     }
     return text;
 }
@@ -69,7 +68,7 @@ std::string head_of_table(const std::string& title, const Names& names, std::str
     const auto code = [&](const std::string& name) {
         return at_left(cut_end(shown(name, style), side - 1, style), side);
     };
-    return bold(without_blanks_at_end(at_left(title, indent + title_columns) + code(names.first) +
+    return bold(without_blanks_at_end(at_left(title, text_indent + trait_columns) + code(names.first) +
                                       code(names.second) + at_right(last, steps_columns)),
                 style) +
            '\n';
@@ -137,7 +136,7 @@ struct NumberColumns {
 
 NumberColumns number_columns(const TextStyle& style) {
     constexpr std::size_t ranges = 3;
-    const std::size_t all = style.width - indent - title_columns;
+    const std::size_t all = style.width - text_indent - trait_columns;
     const std::size_t beside_share = (all - steps_columns - 1) / ranges;
     return beside_share > span_columns ? NumberColumns{beside_share, true}
                                        : NumberColumns{all / ranges, false};
@@ -150,7 +149,7 @@ std::string numbers_head(const Names& names, const NumberColumns& columns, const
         const std::size_t before = character_count(text) < span_columns / 2 ? over_the_dash : 0;
         return at_left(std::string(before, ' ') + text, columns.side);
     };
-    const std::string line = at_left("Numbers", indent + title_columns) + code(names.first) +
+    const std::string line = at_left("Numbers", text_indent + trait_columns) + code(names.first) +
                              code(names.second) + at_left("  in both", columns.side) +
                              (columns.has_share ? at_right("of all", steps_columns) : "");
     return bold(without_blanks_at_end(line), style) + '\n';
@@ -175,7 +174,7 @@ std::string number_line(const StyleComparison& comparison, Number number, const 
         words.unit.empty() ? std::string(words.name) : fmt::format("{}, {}", words.name, words.unit);
     const std::string shared = shared_words(comparison, number, style);
     return without_blanks_at_end(
-               std::string(indent, ' ') + at_left(name, title_columns) + cell(comparison.first) +
+               std::string(text_indent, ' ') + at_left(name, trait_columns) + cell(comparison.first) +
                cell(comparison.second) + at_left(shared == "none" ? "    none" : shared, columns.side) +
                (columns.has_share ? at_right(share_of_all(comparison, number), steps_columns) : "")) +
            '\n';
@@ -221,20 +220,14 @@ std::string described_alone(const Style& described, const std::vector<Attribute>
     return joined(words, "; ");
 }
 
-std::string plain_words(const Words& words) {
-    std::string text = joined(words, ", ");
-    std::replace(text.begin(), text.end(), '-', ' ');
-    return text;
-}
-
 /// What stands on one side only, a paragraph for each side that has any: `21A alone: ...`.
 std::string sides_text(const std::string& title, const Names& names, const std::string& first,
                        const std::string& second, const TextStyle& style) {
     std::string text;
     for (const auto& [name, words] : {std::pair(names.first, first), std::pair(names.second, second)}) {
         if (!words.empty()) {
-            text += paragraph(shown(fmt::format("{}, {} alone: {}", title, name, words), style), indent,
-                              2 * indent, style);
+            text += paragraph(shown(fmt::format("{}, {} alone: {}", title, name, words), style), text_indent,
+                              2 * text_indent, style);
         }
     }
     return text;
@@ -297,7 +290,7 @@ std::string either_text(std::string_view title, const Names& names, const std::s
     }
     return paragraph(
         shown(fmt::format("{}: {} {}, {} {}", title, names.first, first, names.second, second), style),
-        indent, 2 * indent, style);
+        text_indent, 2 * text_indent, style);
 }
 
 std::string customs_text(const StyleComparison& comparison, const Names& names, const TextStyle& style) {
@@ -361,7 +354,7 @@ std::string same_text(const StyleComparison& comparison, const TextStyle& style)
     const std::string twofold =
         in_aroma_and_flavor.empty() ? "" : joined(in_aroma_and_flavor, ", ") + " in aroma and flavor";
     const std::string all = twofold + (twofold.empty() || others.empty() ? "" : "; ") + joined(others, ", ");
-    return all.empty() ? all : '\n' + paragraph("The same: " + all + ".", 0, indent, style);
+    return all.empty() ? all : '\n' + paragraph("The same: " + all + ".", 0, text_indent, style);
 }
 
 std::string last_line(const StyleComparison& comparison, const TextStyle& style) {
@@ -385,7 +378,7 @@ std::string last_line(const StyleComparison& comparison, const TextStyle& style)
                           more ? joined(words, ", ") : listed(words, "and"),
                           more ? fmt::format(" and {} more", exclusive_ones.size() - words.size()) : "",
                           exclusive_ones.size() == 1 ? "has" : "have");
-    return '\n' + paragraph(text, 0, indent, style);
+    return '\n' + paragraph(text, 0, text_indent, style);
 }
 
 std::string varying_text(const StyleComparison& comparison, const TextStyle& style) {
@@ -396,7 +389,7 @@ std::string varying_text(const StyleComparison& comparison, const TextStyle& sty
                 shown(fmt::format("{} varies with what is declared; compared is what it lays down itself.",
                                   described->code),
                       style),
-                0, indent, style);
+                0, text_indent, style);
         }
     }
     return text;
@@ -404,9 +397,9 @@ std::string varying_text(const StyleComparison& comparison, const TextStyle& sty
 
 std::string head(const Style& described, const TextStyle& style) {
     const std::string guide = shown(described.guide, style);
-    const std::size_t columns = style.width - character_count(guide) - indent;
+    const std::size_t columns = style.width - character_count(guide) - text_indent;
     const std::string name = shown(fmt::format("{} {}", described.code, described.name), style);
-    return bold(at_left(cut_end(name, columns, style), columns + indent) + guide, style) + '\n';
+    return bold(at_left(cut_end(name, columns, style), columns + text_indent) + guide, style) + '\n';
 }
 
 }  // namespace

@@ -15,10 +15,6 @@ namespace {
 constexpr int steps_decimals = 2;
 constexpr int share_decimals = 3;
 
-Json end_json(std::optional<double> end) {
-    return end ? Json(*end) : Json(nullptr);
-}
-
 Json name_json(const Style& style) {
     Json result;
     result["guide"] = style.guide;
@@ -34,7 +30,7 @@ std::string unit_of(Number number) {
 }
 
 Json range_json(const std::optional<PlainRange>& range) {
-    return range ? Json::array({end_json(range->low), end_json(range->high)}) : Json(nullptr);
+    return range ? Json::array({json_or_null(range->low), json_or_null(range->high)}) : Json(nullptr);
 }
 
 Json numbers_json(const Style& style) {

@@ -20,10 +20,6 @@ std::string painted(std::string_view text, std::string_view rendition, const Tex
 /// Lines much longer than this are hard to read, so text does not fill a wide page.
 constexpr std::size_t longest_readable = 100;
 
-bool is_continuation(char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
-}
-
 /// Where in the text so many characters end.
 std::size_t bytes_of(std::string_view text, std::size_t characters) {
     std::size_t at = 0;

@@ -14,6 +14,9 @@ struct TextStyle {
     bool ascii = true;
 };
 
+/// How far text below a heading stands in.
+inline constexpr std::size_t text_indent = 2;
+
 inline constexpr std::size_t narrowest_page = 60;
 inline constexpr std::size_t widest_page = 160;
 

@@ -2,7 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "base/number.hpp"
+#include "base/text.hpp"
 #include "quantity/printed_precision.hpp"
 #include "report/sections.hpp"
 
@@ -24,11 +27,6 @@ bool stands_alone(Attribute attribute) {
             return section_of(attribute) == Section::appearance ||
                    section_of(attribute) == Section::mouthfeel;
     }
-}
-
-std::string border(double value, int decimals) {
-    return decimals == specific_gravity_decimals ? fixed(value, decimals)
-                                                 : shortest(rounded(value, decimals));
 }
 
 std::string_view of_number(Number number, bool higher) {
@@ -107,13 +105,14 @@ std::string accepted_words(Attribute attribute, const Expectation& expectation) 
 std::string range_words(Number number, const PlainRange& range, const TextStyle& style) {
     const NumberWords words = words_for(number);
     const std::string unit = words.unit.empty() ? "" : fmt::format(" {}", words.unit);
-    const std::string high = range.high ? border(*range.high, words.decimals) : std::string();
+    const std::string high = range.high ? range_end_text(*range.high, words.decimals) : std::string();
     const std::string_view below = range.below_high ? "<" : "";
     if (range.low && range.high) {
-        return fmt::format("{}{}{}{}{}", border(*range.low, words.decimals), dash(style), below, high, unit);
+        return fmt::format("{}{}{}{}{}", range_end_text(*range.low, words.decimals), dash(style), below, high,
+                           unit);
     }
     if (range.low) {
-        return fmt::format("{}{} and up", border(*range.low, words.decimals), unit);
+        return fmt::format("{}{} and up", range_end_text(*range.low, words.decimals), unit);
     }
     return fmt::format("{} {}{}", range.below_high ? "below" : "up to", high, unit);
 }
@@ -122,6 +121,12 @@ std::string second_in_words(const Contrast& contrast) {
     const auto* number = std::get_if<Number>(&contrast.trait);
     return number != nullptr ? std::string(of_number(*number, contrast.second_is_higher))
                              : of_attribute(std::get<Attribute>(contrast.trait), contrast.second_is_higher);
+}
+
+std::string plain_words(const std::vector<std::string>& names) {
+    std::string text = joined(names, ", ");
+    std::replace(text.begin(), text.end(), '-', ' ');
+    return text;
 }
 
 }  // namespace entrywise

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "judging/contrast.hpp"
 #include "report/beer_numbers.hpp"
@@ -29,5 +30,8 @@ std::string range_words(Number number, const PlainRange& range, const TextStyle&
 
 /// How the second style of a contrast differs: `more hop aroma`, `paler`, `a drier finish`.
 std::string second_in_words(const Contrast& contrast);
+
+/// Names of a guide as a sentence lists them, without hyphens: `pale malt, oat flakes`.
+std::string plain_words(const std::vector<std::string>& names);
 
 }  // namespace entrywise

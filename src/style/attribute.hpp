@@ -13,6 +13,8 @@ namespace entrywise {
 /// The sections of the fifty-point sheet, in the order in which the sheet lists them.
 enum class Section { aroma, appearance, flavor, mouthfeel, overall };
 inline constexpr std::size_t section_count = 5;
+inline constexpr std::array<Section, section_count> sheet_sections{
+    Section::aroma, Section::appearance, Section::flavor, Section::mouthfeel, Section::overall};
 
 /// The scales on which a sensed attribute is told. Intensity and body run from 0 to 7, clarity from 0 to 5,
 /// finish and balance from 0 to 6, each whole number a word.

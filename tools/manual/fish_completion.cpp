@@ -9,7 +9,7 @@ namespace entrywise {
 namespace {
 
 std::string in_quotes(std::string_view text) {
-    return quoted(text, "\\'");
+    return in_quotes(text, "\\'");
 }
 
 /// When a completion of this command applies.

@@ -49,7 +49,7 @@ std::string guides_pipeline(std::string_view program) {
         program);
 }
 
-std::string quoted(std::string_view text, std::string_view quote) {
+std::string in_quotes(std::string_view text, std::string_view quote) {
     std::string result = "'";
     for (const char letter : text) {
         result += letter == '\'' ? std::string(quote) : std::string(1, letter);

@@ -25,6 +25,6 @@ std::string styles_pipeline(std::string_view program, std::string_view separator
 std::string guides_pipeline(std::string_view program);
 
 /// The text in single quotes as shells read it, where a quotation mark in it is written as `quote`.
-std::string quoted(std::string_view text, std::string_view quote);
+std::string in_quotes(std::string_view text, std::string_view quote);
 
 }  // namespace entrywise

@@ -9,7 +9,7 @@ namespace entrywise {
 namespace {
 
 std::string in_quotes(std::string_view text) {
-    return quoted(text, "'\\''");
+    return in_quotes(text, "'\\''");
 }
 
 /// A description within the brackets of a specification.
