@@ -1,8 +1,8 @@
 #include "judging/impression.hpp"
 
 #include <algorithm>
-#include <array>
 
+#include "base/reach.hpp"
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -14,27 +14,10 @@ std::span<const Value> first_of(const Estimate<Value>& estimate, std::size_t dra
     return std::span<const Value>(estimate.draws()).first(std::min(draws, estimate.count()));
 }
 
-/// Four at a time, as each comparison waits for the one before it.
 template <class Value>
-Span<Value> reach_of(std::span<const Value> draws) {
-    constexpr std::size_t lanes = 4;
-    std::array<Value, lanes> low;
-    std::array<Value, lanes> high;
-    low.fill(draws.front());
-    high.fill(draws.front());
-    std::size_t draw = 0;
-    for (; draw + lanes <= draws.size(); draw += lanes) {
-        for (std::size_t lane = 0; lane < lanes; ++lane) {
-            const Value value = draws[draw + lane];
-            low[lane] = value < low[lane] ? value : low[lane];
-            high[lane] = value > high[lane] ? value : high[lane];
-        }
-    }
-    for (; draw < draws.size(); ++draw) {
-        low[0] = std::min(low[0], draws[draw]);
-        high[0] = std::max(high[0], draws[draw]);
-    }
-    return {*std::min_element(low.begin(), low.end()), *std::max_element(high.begin(), high.end())};
+Span<Value> span_of(std::span<const Value> draws) {
+    const auto [low, high] = reach_of(draws);
+    return {low, high};
 }
 
 template <class Quantity>
@@ -83,10 +66,10 @@ Impression::Impression(const Impression& all_draws, std::size_t first_draws) : I
 
 void Impression::find_reach() {
     for (const Attribute attribute : all_attributes()) {
-        reach_[attribute] = reach_of(level(attribute));
+        reach_[attribute] = span_of(level(attribute));
     }
-    reach_of_bitterness_ = reach_of(first_of(beer_.tasted_bitterness, draws_));
-    reach_of_alcohol_ = reach_of(first_of(beer_.alcohol, draws_));
+    reach_of_bitterness_ = span_of(first_of(beer_.tasted_bitterness, draws_));
+    reach_of_alcohol_ = span_of(first_of(beer_.alcohol, draws_));
 }
 
 std::span<const double> Impression::level(Attribute attribute) const {

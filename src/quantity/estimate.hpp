@@ -1,11 +1,14 @@
 #pragma once
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <functional>
 #include <type_traits>
 #include <utility>
 #include <vector>
+
+#include "base/values_at_ranks.hpp"
 
 namespace entrywise {
 
@@ -32,28 +35,12 @@ class Estimate {
 
     /// Median, 10th and 90th percentile of the draws, each a value that was drawn.
     Interval80<Value> interval() const {
-        std::vector<Value> partly_sorted = draws_;
-        const auto at = [&](std::size_t rank) {
-            return partly_sorted.begin() + static_cast<std::ptrdiff_t>(rank);
-        };
         const std::size_t tenth = count() / 10;
-        const auto low = at(tenth);
-        const auto middle = at(count() / 2);
-        const auto high = at(count() - 1 - tenth);
-        std::nth_element(partly_sorted.begin(), middle, partly_sorted.end());
-        std::nth_element(partly_sorted.begin(), low, middle);
-        if (high > middle) {
-            std::nth_element(middle + 1, high, partly_sorted.end());
-        }
-        return {*middle, *low, *high};
+        const auto [low, median, high] = at_ranks<3>({tenth, count() / 2, count() - 1 - tenth});
+        return {median, low, high};
     }
 
-    Value median() const {
-        std::vector<Value> partly_sorted = draws_;
-        const auto middle = partly_sorted.begin() + static_cast<std::ptrdiff_t>(count() / 2);
-        std::nth_element(partly_sorted.begin(), middle, partly_sorted.end());
-        return *middle;
-    }
+    Value median() const { return at_ranks<1>({count() / 2}).front(); }
 
     /// The share of draws that a condition holds for: the chance of it.
     template <class Condition>
@@ -63,6 +50,21 @@ class Estimate {
     }
 
   private:
+    template <std::size_t ranks>
+    std::array<Value, ranks> at_ranks(const std::array<std::size_t, ranks>& asked) const {
+        if constexpr (std::is_same_v<Value, double>) {
+            return values_at_ranks(draws_, asked);
+        } else {
+            std::vector<double> numbers(count());
+            std::transform(draws_.begin(), draws_.end(), numbers.begin(),
+                           [](const Value& draw) { return draw.value(); });
+            std::array<Value, ranks> values;
+            std::ranges::transform(values_at_ranks(numbers, asked), values.begin(),
+                                   [](double number) { return Value::from_value(number); });
+            return values;
+        }
+    }
+
     std::vector<Value> draws_;
 };
 
