@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <iterator>
+#include <numeric>
 #include <vector>
 
 #include "base/reach.hpp"
@@ -13,52 +15,45 @@ namespace {
 /// Fewer values are sorted as quickly.
 constexpr std::size_t few_values = 48;
 
-/// The values in drawers of equal width from the least to the greatest. Which drawer a value goes to is
-/// calculated and not decided, as a processor guesses half of the decisions of a sort wrongly, and each wrong
-/// guess costs as much as a dozen sums.
+/// The values in drawers of equal width from the least to the greatest, one drawer behind the other. Which
+/// drawer a value goes to is calculated and not decided, as a processor guesses half of the decisions of a
+/// sort wrongly, and each wrong guess costs as much as a dozen sums.
 class Drawers {
   public:
-    Drawers(std::span<const double> values, double least, double greatest)
-        : values_(values), drawer_of_(values.size()) {
+    Drawers(std::span<const double> values, double least, double greatest) : values_(values.size()) {
         const double drawers_per_unit = (count_of_drawers - 1) / (greatest - least);
+        std::vector<std::uint8_t> drawer_of(values.size());
         for (std::size_t index = 0; index < values.size(); ++index) {
-            drawer_of_[index] =
+            drawer_of[index] =
                 static_cast<std::uint8_t>(static_cast<int>((values[index] - least) * drawers_per_unit));
         }
-        for (const std::uint8_t drawer : drawer_of_) {
-            ++held_[drawer];
+        for (const std::uint8_t drawer : drawer_of) {
+            ++end_of_[drawer];
+        }
+        std::partial_sum(end_of_.begin(), end_of_.end(), end_of_.begin());
+        std::array<std::size_t, count_of_drawers> next{};
+        std::copy(end_of_.begin(), end_of_.end() - 1, next.begin() + 1);
+        for (std::size_t index = 0; index < values.size(); ++index) {
+            values_[next[drawer_of[index]]++] = values[index];
         }
     }
 
     double at_rank(std::size_t rank) {
-        std::size_t drawer = 0;
-        while (rank >= held_[drawer]) {
-            rank -= held_[drawer];
-            ++drawer;
-        }
-        take_out(drawer);
-        const auto wanted = taken_out_.begin() + static_cast<std::ptrdiff_t>(rank);
-        const auto end = taken_out_.begin() + static_cast<std::ptrdiff_t>(held_[drawer]);
-        std::nth_element(taken_out_.begin(), wanted, end);
-        return *wanted;
+        const auto end = std::upper_bound(end_of_.begin(), end_of_.end(), rank);
+        const std::size_t begin = end == end_of_.begin() ? 0 : *std::prev(end);
+        std::nth_element(place(begin), place(rank), place(*end));
+        return values_[rank];
     }
 
   private:
     static constexpr int count_of_drawers = 256;
 
-    void take_out(std::size_t drawer) {
-        taken_out_.resize(values_.size() + 1);
-        std::size_t taken = 0;
-        for (std::size_t index = 0; index < values_.size(); ++index) {
-            taken_out_[taken] = values_[index];
-            taken += drawer_of_[index] == drawer ? 1U : 0U;
-        }
+    std::vector<double>::iterator place(std::size_t index) {
+        return values_.begin() + static_cast<std::ptrdiff_t>(index);
     }
 
-    std::span<const double> values_;
-    std::vector<std::uint8_t> drawer_of_;
-    std::array<std::size_t, count_of_drawers> held_{};
-    std::vector<double> taken_out_;
+    std::vector<double> values_;
+    std::array<std::size_t, count_of_drawers> end_of_{};
 };
 
 }  // namespace

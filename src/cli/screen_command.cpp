@@ -46,10 +46,9 @@ struct Evening {
     std::optional<Competition> competition;            ///< whose entries they are
 };
 
-/// Makes the styles ready in which entries may stand: those that the competition accepts, or else those of
-/// each guide.
-std::vector<Fault> line_up(Evening& evening) {
-    const Library& library = evening.knowledge->library;
+/// Reads the styles in which entries may stand: those that the competition accepts, or else those of each
+/// guide.
+std::vector<Fault> read_styles(Evening& evening, const Library& library) {
     const bool one_guide = evening.competition || !evening.guide.empty();
     const std::vector<std::string> guides =
         one_guide ? std::vector<std::string>{evening.guide} : library.guides();
@@ -59,8 +58,7 @@ std::vector<Fault> line_up(Evening& evening) {
         if (!styles) {
             return styles.faults;
         }
-        const std::vector<Style>& kept = evening.styles[guide] = *std::move(styles.value);
-        evening.line_ups.try_emplace(guide, kept, evening.knowledge->handbook);
+        evening.styles[guide] = *std::move(styles.value);
     }
     return {};
 }
@@ -71,8 +69,9 @@ Outcome<Evening> evening_for(const Call& call) {
         return knowledge.faults;
     }
     Evening evening;
-    evening.knowledge = std::make_shared<const Knowledge>(*std::move(knowledge.value));
-    const Library& library = evening.knowledge->library;
+    const auto known = std::make_shared<Knowledge>(*std::move(knowledge.value));
+    evening.knowledge = known;
+    Library& library = known->library;
     if (!call.competition.empty()) {
         Outcome<Competition> competition = competition_named(call.competition, library);
         if (!competition) {
@@ -81,8 +80,12 @@ Outcome<Evening> evening_for(const Call& call) {
         evening.competition = std::move(competition.value);
     }
     evening.guide = evening.competition ? evening.competition->guide : call.guide;
-    if (std::vector<Fault> faults = line_up(evening); !faults.empty()) {
+    if (std::vector<Fault> faults = read_styles(evening, library); !faults.empty()) {
         return faults;
+    }
+    for (const auto& [guide, styles] : evening.styles) {
+        evening.line_ups.try_emplace(guide, styles, known->handbook);
+        library.keep(styles);
     }
     for (const std::string& code : call.categories) {
         const bool names_its_guide = evening.guide.empty() || code.find('/') != std::string::npos;

@@ -9,6 +9,8 @@ namespace entrywise {
 
 Fields::Fields(const Node& node, std::string thing, FaultLog& faults)
     : node_(node), thing_(std::move(thing)), faults_(faults) {
+    constexpr std::size_t keys_of_most_maps = 16;
+    asked_for_.reserve(keys_of_most_maps);
     if (!is_map()) {
         faults_.add(node.position, {.found = shown(node),
                                     .expected = fmt::format("{} as a map", thing_),

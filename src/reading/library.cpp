@@ -117,7 +117,16 @@ std::optional<StyleName> Library::known_style(const StyleName& name) const {
     return std::nullopt;
 }
 
+void Library::keep(const std::vector<Style>& styles) {
+    for (const Style& style : styles) {
+        kept_styles_.insert_or_assign({style.guide, style.code}, style);
+    }
+}
+
 Outcome<Style> Library::style(const StyleName& name) const {
+    if (const auto kept = kept_styles_.find({name.guide, name.code}); kept != kept_styles_.end()) {
+        return kept->second;
+    }
     const auto known = known_style(name);
     if (!known) {
         return unknown_style(name);

@@ -5,6 +5,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/fault.hpp"
@@ -25,7 +26,8 @@ struct OutsideFiles {
 };
 
 /// Everything that the program knows: styles by guide and code, ingredients by name, and the other data
-/// files. Only what is asked for is unpacked, each time it is asked for; nothing is kept.
+/// files. Only what is asked for is unpacked, each time it is asked for; nothing is kept but styles on
+/// demand.
 class Library {
   public:
     explicit Library(std::span<const EmbeddedDocument> embedded, OutsideFiles outside = {})
@@ -39,6 +41,10 @@ class Library {
     /// The style of that name, case aside. A guide or code that is not known is a fault with the nearest code
     /// or, where the text is rather a style's name, the code of that style.
     Outcome<Style> style(const StyleName& name) const;
+
+    /// Keeps styles that were read here, so that asking for one of them by its exact name again only copies
+    /// it.
+    void keep(const std::vector<Style>& styles);
 
     /// The guides, and the styles of a guide in the order of their codes (`2A` before `10A`).
     std::vector<std::string> guides() const;
@@ -58,6 +64,7 @@ class Library {
     std::span<const EmbeddedDocument> embedded_;
     OutsideFiles outside_;
     KnownIngredients ingredients_;
+    std::map<std::pair<std::string, std::string>, Style> kept_styles_;  ///< by guide and code
 };
 
 }  // namespace entrywise
