@@ -62,7 +62,11 @@ void find_at_ranks(std::span<const double> values, std::span<const std::size_t> 
                    std::span<double> found) {
     const auto [least, greatest] = reach_of(values);
     const double width = greatest - least;
-    const bool can_be_divided = width > 0.0 && 1.0 / width < 1e300 && width < 1e300;
+    if (!(width > 0.0)) {
+        std::fill(found.begin(), found.end(), least);
+        return;
+    }
+    const bool can_be_divided = width > 1e-300 && width < 1e300;
     if (values.size() <= few_values || !can_be_divided) {
         std::vector<double> sorted(values.begin(), values.end());
         std::sort(sorted.begin(), sorted.end());
