@@ -44,9 +44,7 @@ std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& li
     }
     keep_leaders(leaders, few_draws);
     if (leaders.size() > 1) {
-        for (Candidate& candidate : leaders) {
-            ranker.hold(candidate, more_draws);
-        }
+        ranker.hold(leaders, more_draws);
         keep_leaders(leaders, more_draws);
     }
     const Candidate& first = leaders.front();

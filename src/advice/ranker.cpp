@@ -111,8 +111,11 @@ void Ranker::hold(Candidate& candidate) const {
     hold_against(all_draws_, candidate);
 }
 
-void Ranker::hold(Candidate& candidate, std::size_t first_draws) const {
-    hold_against(Impression(all_draws_, first_draws), candidate);
+void Ranker::hold(std::vector<Candidate>& candidates, std::size_t first_draws) const {
+    const Impression impression(all_draws_, first_draws);
+    for (Candidate& candidate : candidates) {
+        hold_against(impression, candidate);
+    }
 }
 
 void Ranker::judge_fully(Candidate& candidate) const {

@@ -51,9 +51,9 @@ class Ranker {
     /// Of these only those that may lead.
     std::vector<Candidate> leading();
 
-    /// Holds a candidate against all draws, or against the first so many.
+    /// Holds candidates against the first so many draws, or one against all of them.
+    void hold(std::vector<Candidate>& candidates, std::size_t first_draws) const;
     void hold(Candidate& candidate) const;
-    void hold(Candidate& candidate, std::size_t first_draws) const;
 
     /// The same against all draws, with what is found.
     void judge_fully(Candidate& candidate) const;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <set>
 
 namespace entrywise {
 
@@ -39,11 +38,15 @@ Charge& dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
 }
 
 /// The misses that the charges are part of, each once; nothing stands for what is a miss of its own.
-std::set<std::optional<std::size_t>> misses_of(const std::vector<Charge>& charges) {
-    std::set<std::optional<std::size_t>> misses;
+std::vector<std::optional<std::size_t>> misses_of(const std::vector<Charge>& charges) {
+    std::vector<std::optional<std::size_t>> misses;
+    misses.reserve(2 * charges.size());
     for (const Charge& charge : charges) {
-        misses.insert({charge.above.miss, charge.below.miss});
+        misses.push_back(charge.above.miss);
+        misses.push_back(charge.below.miss);
     }
+    std::sort(misses.begin(), misses.end());
+    misses.erase(std::unique(misses.begin(), misses.end()), misses.end());
     return misses;
 }
 
@@ -133,7 +136,7 @@ void Account::take(const Cause& cause, std::vector<Charge>& charges) {
     }
     const auto misses = misses_of(charges);
     if (misses.size() == 1) {
-        take_for(*misses.begin(), cause, charges);
+        take_for(misses.front(), cause, charges);
         return;
     }
     for (const auto miss : misses) {

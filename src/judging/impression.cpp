@@ -30,6 +30,11 @@ std::vector<Quantity> printed(std::span<const Quantity> draws) {
     return values;
 }
 
+template <class Quantity>
+std::vector<Quantity> beginning_of(const std::vector<Quantity>& values, std::size_t count) {
+    return {values.begin(), values.begin() + static_cast<std::ptrdiff_t>(count)};
+}
+
 double share_told(std::span<const double> levels) {
     const auto told = std::count_if(levels.begin(), levels.end(),
                                     [](double level) { return level >= Impression::told_from; });
@@ -59,8 +64,17 @@ Impression::Impression(const Beer& beer, const Profile& profile)
     }
 }
 
-Impression::Impression(const Impression& all_draws, std::size_t first_draws) : Impression(all_draws) {
-    draws_ = std::min(first_draws, draws_);
+Impression::Impression(const Impression& all_draws, std::size_t first_draws)
+    : beer_(all_draws.beer_),
+      profile_(all_draws.profile_),
+      draws_(std::min(first_draws, all_draws.draws_)),
+      is_untold_(all_draws.is_untold_),
+      told_(all_draws.told_),
+      is_roasty_(all_draws.is_roasty_),
+      original_gravity_(beginning_of(all_draws.original_gravity_, draws_)),
+      final_gravity_(beginning_of(all_draws.final_gravity_, draws_)),
+      alcohol_(beginning_of(all_draws.alcohol_, draws_)),
+      bitterness_(beginning_of(all_draws.bitterness_, draws_)) {
     find_reach();
 }
 
