@@ -39,16 +39,6 @@ Recipe carbonated_to(double volumes) {
     return recipe;
 }
 
-Recipe with_extra(const std::string& name, ExtraKind kind) {
-    Recipe recipe = pale_ale();
-    ExtraAddition extra;
-    extra.name = name;
-    extra.kind = kind;
-    extra.mass = 20.0 * gram;
-    recipe.extras.push_back(extra);
-    return recipe;
-}
-
 Recipe with_measured_end(double above_expected) {
     Recipe recipe = pale_ale();
     const SpecificGravity expected = brew_at_middle(recipe).final_gravity.median();
@@ -110,10 +100,10 @@ TEST_CASE("allergens are named, each once") {
     milk.grist.push_back(grist(lactose(), 0.3, GristUse::boil));
     CHECK(warns_of(milk, "allergen", "milk"));
     CHECK(warns_of(milk, "allergen", "gluten"));
-    CHECK(warns_of(with_extra("isinglass", ExtraKind::fining), "allergen", "fish"));
-    CHECK(warns_of(with_extra("hazelnuts", ExtraKind::nut), "allergen", "hazelnuts"));
+    CHECK(warns_of(with_extra(extra("isinglass", ExtraKind::fining, 20.0)), "allergen", "fish"));
+    CHECK(warns_of(with_extra(extra("hazelnuts", ExtraKind::nut, 20.0)), "allergen", "hazelnuts"));
     CHECK_FALSE(warns_of(pale_ale(), "allergen", "milk"));
-    CHECK_FALSE(warns_of(with_extra("gelatin", ExtraKind::fining), "allergen", "fish"));
+    CHECK_FALSE(warns_of(with_extra(extra("gelatin", ExtraKind::fining, 20.0)), "allergen", "fish"));
     CHECK(texts_of(milk, "allergen").size() == 1);
 }
 
@@ -125,6 +115,6 @@ TEST_CASE("strong beer is told that its alcohol is predicted") {
 }
 
 TEST_CASE("unusual botanicals are told, kitchen spice is not") {
-    CHECK(warns_of(with_extra("labrador tea", ExtraKind::tea), "botanical", "labrador tea"));
-    CHECK(texts_of(with_extra("coriander", ExtraKind::spice), "botanical").empty());
+    CHECK(warns_of(with_extra(extra("labrador tea", ExtraKind::tea, 20.0)), "botanical", "labrador tea"));
+    CHECK(texts_of(with_extra(extra("coriander", ExtraKind::spice, 20.0)), "botanical").empty());
 }

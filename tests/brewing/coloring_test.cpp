@@ -8,19 +8,9 @@
 using namespace entrywise;
 using namespace entrywise::testing;
 
-namespace {
-
-Recipe of_malts(std::vector<GristAddition> additions) {
-    Recipe recipe = bare_recipe();
-    recipe.grist = std::move(additions);
-    return recipe;
-}
-
-}  // namespace
-
 // Common practice: a pilsner of 12 °P from pilsner malt alone has 3 to 4 SRM.
 TEST_CASE("a beer of pilsner malt alone is straw colored") {
-    const double found = color(brew_at_middle(of_malts({grist(pilsner_malt(), 4.6)})));
+    const double found = color(brew_at_middle(of_grist({grist(pilsner_malt(), 4.6)})));
     CHECK(found >= 2.5);
     CHECK(found <= 4.5);
 }
@@ -29,9 +19,9 @@ TEST_CASE("a beer of pilsner malt alone is straw colored") {
 // (Beer Judge Certification Program, Beer Style Guidelines, 2021, 15B), with about a tenth of roasted grain.
 TEST_CASE("dark malts make the color of their styles") {
     const double five_percent =
-        color(brew_at_middle(of_malts({grist(pale_ale_malt(), 6.65), grist(black_malt(), 0.35)})));
+        color(brew_at_middle(of_grist({grist(pale_ale_malt(), 6.65), grist(black_malt(), 0.35)})));
     const double ten_percent =
-        color(brew_at_middle(of_malts({grist(pale_ale_malt(), 3.9), grist(black_malt(), 0.43)})));
+        color(brew_at_middle(of_grist({grist(pale_ale_malt(), 3.9), grist(black_malt(), 0.43)})));
     CHECK(five_percent > 28.0);
     CHECK(ten_percent > 25.0);
     CHECK(ten_percent < 45.0);
@@ -39,25 +29,25 @@ TEST_CASE("dark malts make the color of their styles") {
 
 // Spearot and Lahne 2016 as commonly reported: some four percent of black malt turn a pale ale dark.
 TEST_CASE("four percent of black malt turn a pale ale dark") {
-    CHECK(color(brew_at_middle(of_malts({grist(pale_ale_malt(), 4.8), grist(black_malt(), 0.2)}))) > 17.0);
+    CHECK(color(brew_at_middle(of_grist({grist(pale_ale_malt(), 4.8), grist(black_malt(), 0.2)}))) > 17.0);
 }
 
 TEST_CASE("more dark malt is never paler, more volume never darker") {
     double before = 0.0;
     for (double kilograms = 0.0; kilograms <= 1.0; kilograms += 0.05) {
         const double found =
-            color(brew_at_middle(of_malts({grist(pale_ale_malt(), 4.0), grist(black_malt(), kilograms)})));
+            color(brew_at_middle(of_grist({grist(pale_ale_malt(), 4.0), grist(black_malt(), kilograms)})));
         CHECK(found > before);
         before = found;
     }
-    Recipe large = of_malts({grist(pale_ale_malt(), 4.0)});
+    Recipe large = of_grist({grist(pale_ale_malt(), 4.0)});
     const double found = color(brew_at_middle(large));
     large.volume.middle = 30.0 * liter;
     CHECK(color(brew_at_middle(large)) < found);
 }
 
 TEST_CASE("the malt that colors most comes first") {
-    const Beer beer = brew_at_middle(of_malts({grist(pale_ale_malt(), 4.0), grist(black_malt(), 0.1)}));
+    const Beer beer = brew_at_middle(of_grist({grist(pale_ale_malt(), 4.0), grist(black_malt(), 0.1)}));
     REQUIRE(beer.color.sources.size() == 2);
     CHECK(beer.color.sources[0].ingredient == "black malt");
     CHECK(within(beer.color.sources[0].share + beer.color.sources[1].share, 1.0, 1e-12));

@@ -10,18 +10,8 @@ using namespace entrywise::testing;
 
 namespace {
 
-ExtraAddition extra(const std::string& name, ExtraKind kind, double grams) {
-    ExtraAddition addition;
-    addition.name = name;
-    addition.kind = kind;
-    addition.mass = grams * gram;
-    return addition;
-}
-
-Drivers with_extra(const ExtraAddition& addition) {
-    Recipe recipe = pale_ale();
-    recipe.extras = {addition};
-    return brew_at_middle(recipe).drivers;
+Drivers drivers_with(const ExtraAddition& addition) {
+    return brew_at_middle(with_extra(addition)).drivers;
 }
 
 double cold_weeks(double degrees, double days) {
@@ -63,9 +53,10 @@ TEST_CASE("filter, nitrogen and finings are passed on, and absent where not stat
 }
 
 TEST_CASE("salt and spice are told by the liter of beer") {
-    CHECK(within(in(with_extra(extra("sea salt", ExtraKind::salt, 16.0)).salt.total.median(), gram_per_liter),
-                 0.8, 1e-9));
-    const Drivers spiced = with_extra(extra("coriander", ExtraKind::spice, 15.0));
+    CHECK(
+        within(in(drivers_with(extra("sea salt", ExtraKind::salt, 16.0)).salt.total.median(), gram_per_liter),
+               0.8, 1e-9));
+    const Drivers spiced = drivers_with(extra("coriander", ExtraKind::spice, 15.0));
     CHECK(within(in(spiced.spice.total.median(), gram_per_liter), 0.75, 1e-9));
     REQUIRE(spiced.spice.sources.size() == 1);
     CHECK(spiced.spice.sources[0].ingredient == "coriander");
@@ -73,9 +64,9 @@ TEST_CASE("salt and spice are told by the liter of beer") {
 }
 
 TEST_CASE("fruit and wood are told as such") {
-    CHECK(with_extra(extra("raspberries", ExtraKind::fruit, 500.0)).fruit_or_wood);
-    CHECK(with_extra(extra("oak", ExtraKind::wood, 20.0)).fruit_or_wood);
-    CHECK_FALSE(with_extra(extra("coriander", ExtraKind::spice, 10.0)).fruit_or_wood);
+    CHECK(drivers_with(extra("raspberries", ExtraKind::fruit, 500.0)).fruit_or_wood);
+    CHECK(drivers_with(extra("oak", ExtraKind::wood, 20.0)).fruit_or_wood);
+    CHECK_FALSE(drivers_with(extra("coriander", ExtraKind::spice, 10.0)).fruit_or_wood);
 }
 
 // Dickenson, Dimethyl sulphide: its origin and control in brewing, Journal of the Institute of Brewing 85,

@@ -108,22 +108,6 @@ YeastClass sour_blend() {
     return yeast;
 }
 
-Recipe fermented_with(const YeastClass& yeast, double degrees) {
-    Recipe recipe = pale_ale();
-    recipe.yeasts.front().yeast = yeast;
-    recipe.fermentation_temperature = celsius(degrees);
-    return recipe;
-}
-
-ExtraAddition extra(const std::string& name, ExtraKind kind, double grams, ExtraUse use = ExtraUse::boil) {
-    ExtraAddition addition;
-    addition.name = name;
-    addition.kind = kind;
-    addition.mass = grams * gram;
-    addition.use = use;
-    return addition;
-}
-
 std::function<void(Recipe&)> with(const ExtraAddition& addition) {
     return [addition](Recipe& recipe) { recipe.extras.push_back(addition); };
 }
@@ -158,7 +142,7 @@ TEST_CASE("half the yeast gives more esters, hotter alcohol and more diacetyl, d
 }
 
 TEST_CASE("a lager wants twice the yeast of an ale, and smells of sulfur without it") {
-    check_lever(fermented_with(lager_yeast(), 11.0),
+    check_lever(fermented_at(11.0, lager_yeast()),
                 [](Recipe& recipe) { recipe.yeasts.front().pitch = 0.75 * million_per_milliliter_plato; },
                 {{"ester", 0.3}, {"fusel", 0.3}, {"diacetyl", 0.3}, {"sulfur", 0.2}});
 }
@@ -169,12 +153,12 @@ TEST_CASE("a fermentation above the range of its yeast is fruity and hot") {
 }
 
 TEST_CASE("the same warmth within the range of another yeast makes nothing hot") {
-    CHECK(levels_of(fermented_with(saison_diastatic(), 28.0)).at("fusel") == 0.0);
+    CHECK(levels_of(fermented_at(28.0, saison_diastatic())).at("fusel") == 0.0);
 }
 
 // Krogerus and Gibson, Journal of the Institute of Brewing 119, 2013: a rest of 1 to 3 days at 14 to 18 °C.
 TEST_CASE("a lager taken off its yeast early is buttery, and a warm rest mends it") {
-    const Recipe base = fermented_with(lager_yeast(), 11.0);
+    const Recipe base = fermented_at(11.0, lager_yeast());
     const auto hurry = [](Recipe& recipe) { recipe.fermentation_time = 7.0 * day; };
     check_lever(base, hurry, {{"diacetyl", 1.0}});
     Recipe hurried = base;
@@ -188,7 +172,7 @@ TEST_CASE("a lager taken off its yeast early is buttery, and a warm rest mends i
 }
 
 TEST_CASE("long lagering takes sulfur and diacetyl away") {
-    check_lever(fermented_with(lager_yeast(), 11.0),
+    check_lever(fermented_at(11.0, lager_yeast()),
                 [](Recipe& recipe) {
                     recipe.conditioning.time = 10.0 * week;
                     recipe.conditioning.temperature = celsius(1.0);
@@ -201,7 +185,7 @@ TEST_CASE("a rest at 45 °C gives a weissbier more clove, and a clean ale none")
     const auto rest = [](Recipe& recipe) {
         recipe.mash.insert(recipe.mash.begin(), {.temperature = celsius(45.0), .time = 20.0 * minute});
     };
-    check_lever(fermented_with(weizen_yeast(), 19.0), rest, {{"phenol", 0.4}});
+    check_lever(fermented_at(19.0, weizen_yeast()), rest, {{"phenol", 0.4}});
     check_lever(pale_ale(), rest, {});
 }
 
@@ -213,7 +197,7 @@ TEST_CASE("lactic acid sours, phosphoric acid does not, and the mash takes some 
 }
 
 TEST_CASE("a mixed culture sours and grows funky with the months") {
-    Recipe young = fermented_with(sour_blend(), 19.0);
+    Recipe young = fermented_at(19.0, sour_blend());
     young.conditioning.time = 4.0 * week;
     check_lever(young, [](Recipe& recipe) { recipe.conditioning.time = 40.0 * week; },
                 {{"sour", 1.0}, {"funk", 0.8}});

@@ -23,11 +23,6 @@ Recipe with_final_gravity(Recipe recipe, double gravity) {
     return recipe;
 }
 
-Recipe mashed_at(double degrees, Recipe recipe = pale_ale()) {
-    recipe.mash = {{.temperature = celsius(degrees), .time = 60.0 * minute}};
-    return recipe;
-}
-
 double apparent_attenuation_of(const Beer& beer) {
     return in(beer.apparent_attenuation.median(), fully_attenuated);
 }

@@ -48,11 +48,6 @@ void must_agree(const Beer& one, const Beer& other) {
     }
 }
 
-Recipe mashed_at(Recipe recipe, double degrees) {
-    recipe.mash = {{.temperature = celsius(degrees), .time = 60.0 * minute}};
-    return recipe;
-}
-
 template <class Line>
 void put_one_last(std::vector<Line>& lines) {
     if (!lines.empty()) {
@@ -111,8 +106,8 @@ TEST_CASE("a hotter mash never lowers final gravity") {
         const Recipe recipe = *any_recipe();
         const double degrees = any_between(65.0, 78.0);
         const double hotter = degrees + any_between(0.0, 80.0 - degrees);
-        RC_ASSERT(final_gravity(brew_at_middle(mashed_at(recipe, hotter))) >=
-                  final_gravity(brew_at_middle(mashed_at(recipe, degrees))) - rounding);
+        RC_ASSERT(final_gravity(brew_at_middle(mashed_at(hotter, recipe))) >=
+                  final_gravity(brew_at_middle(mashed_at(degrees, recipe))) - rounding);
     }));
 }
 

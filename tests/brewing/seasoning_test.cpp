@@ -17,12 +17,6 @@ ExtraAddition named(const std::string& name, ExtraKind kind) {
     return addition;
 }
 
-Recipe with_extra(const ExtraAddition& addition) {
-    Recipe recipe = pale_ale();
-    recipe.extras = {addition};
-    return recipe;
-}
-
 double spice_boiled(double minutes) {
     ExtraAddition addition = named("coriander", ExtraKind::spice);
     addition.mass = 20.0 * gram;

@@ -20,30 +20,24 @@ double gravity_of(const Recipe& recipe) {
     return in(wort_of(recipe).original_gravity.total.median(), specific_gravity);
 }
 
-Recipe recipe_of(std::vector<GristAddition> additions) {
-    Recipe recipe = bare_recipe();
-    recipe.grist = std::move(additions);
-    return recipe;
-}
-
 }  // namespace
 
 // Common practice: a pound of sucrose in a US gallon gives 46 gravity points, which is 384 a kilogram in a
 // liter.
 TEST_CASE("two kilograms of sucrose in twenty liters give 38 gravity points") {
-    CHECK(within(gravity_of(recipe_of({grist(sucrose(), 2.0, GristUse::fermenter)})), 1.0384, 0.0004));
+    CHECK(within(gravity_of(of_grist({grist(sucrose(), 2.0, GristUse::fermenter)})), 1.0384, 0.0004));
 }
 
 // Common practice: pale malt holds 37 points a pound and US gallon, 309 a kilogram and liter; at 72 %
 // efficiency 5 kg in 20 L make 309 * 5 * 0.72 / 20 = 55.6 points.
 TEST_CASE("five kilograms of pale ale malt at 72 % efficiency give about 1.056") {
-    CHECK(within(gravity_of(recipe_of({grist(pale_ale_malt(), 5.0)})), 1.056, 0.002));
+    CHECK(within(gravity_of(of_grist({grist(pale_ale_malt(), 5.0)})), 1.056, 0.002));
 }
 
 // Common practice: 1 lb of dry malt extract in a US gallon gives 42 to 46 points, 350 to 384 a kilogram and
 // liter.
 TEST_CASE("dry malt extract needs no mash and no efficiency") {
-    Recipe recipe = recipe_of({grist(pale_malt_extract(), 3.0, GristUse::boil)});
+    Recipe recipe = of_grist({grist(pale_malt_extract(), 3.0, GristUse::boil)});
     recipe.mashed = false;
     recipe.mash.clear();
     const double gravity = gravity_of(recipe);
@@ -54,7 +48,7 @@ TEST_CASE("dry malt extract needs no mash and no efficiency") {
 }
 
 TEST_CASE("late sugar is outside the efficiency of the mash") {
-    Recipe good = recipe_of({grist(pale_ale_malt(), 4.0), grist(sucrose(), 0.5, GristUse::boil)});
+    Recipe good = of_grist({grist(pale_ale_malt(), 4.0), grist(sucrose(), 0.5, GristUse::boil)});
     Recipe poor = good;
     good.efficiency = Uncertain<Share>{80.0 * percent, 0.0 * percent};
     poor.efficiency = Uncertain<Share>{60.0 * percent, 0.0 * percent};
@@ -67,19 +61,19 @@ TEST_CASE("late sugar is outside the efficiency of the mash") {
 }
 
 TEST_CASE("sugar in the kettle is lost with the trub, in the fermenter it is not") {
-    const double in_kettle = gravity_of(recipe_of({grist(sucrose(), 1.0, GristUse::boil)}));
-    const double in_fermenter = gravity_of(recipe_of({grist(sucrose(), 1.0, GristUse::fermenter)}));
+    const double in_kettle = gravity_of(of_grist({grist(sucrose(), 1.0, GristUse::boil)}));
+    const double in_fermenter = gravity_of(of_grist({grist(sucrose(), 1.0, GristUse::fermenter)}));
     CHECK(in_kettle < in_fermenter);
 }
 
 TEST_CASE("more malt raises the gravity, more volume lowers it") {
     double before = 1.0;
     for (double kilograms = 1.0; kilograms < 12.0; kilograms += 0.5) {
-        const double gravity = gravity_of(recipe_of({grist(pale_ale_malt(), kilograms)}));
+        const double gravity = gravity_of(of_grist({grist(pale_ale_malt(), kilograms)}));
         CHECK(gravity > before);
         before = gravity;
     }
-    Recipe larger = recipe_of({grist(pale_ale_malt(), 5.0)});
+    Recipe larger = of_grist({grist(pale_ale_malt(), 5.0)});
     const double gravity = gravity_of(larger);
     larger.volume.middle = 25.0 * liter;
     CHECK(gravity_of(larger) < gravity);
@@ -87,14 +81,14 @@ TEST_CASE("more malt raises the gravity, more volume lowers it") {
 
 // Common practice: gravity points times volume stay the same when water is boiled off or added.
 TEST_CASE("gravity points go with the volume") {
-    Recipe recipe = recipe_of({grist(pale_ale_malt(), 5.0)});
+    Recipe recipe = of_grist({grist(pale_ale_malt(), 5.0)});
     const double points = 20.0 * (gravity_of(recipe) - 1.0);
     recipe.volume.middle = 25.0 * liter;
     CHECK(within(25.0 * (gravity_of(recipe) - 1.0), points, 0.0003 * 25.0));
 }
 
 TEST_CASE("grain that is only steeped gives less than in a mash, base malt hardly anything") {
-    Recipe mashed = recipe_of({grist(crystal_malt(), 0.5)});
+    Recipe mashed = of_grist({grist(crystal_malt(), 0.5)});
     Recipe steeped = mashed;
     steeped.mashed = false;
     steeped.mash.clear();
@@ -107,7 +101,7 @@ TEST_CASE("grain that is only steeped gives less than in a mash, base malt hardl
 }
 
 TEST_CASE("what was measured replaces the balance and tells the efficiency") {
-    Recipe recipe = recipe_of({grist(pale_ale_malt(), 5.0), grist(crystal_malt(), 0.3)});
+    Recipe recipe = of_grist({grist(pale_ale_malt(), 5.0), grist(crystal_malt(), 0.3)});
     const Wort estimated = wort_of(recipe);
     recipe.measured.original_gravity =
         Uncertain<SpecificGravity>{1.050 * specific_gravity, 0.0 * specific_gravity};
@@ -122,7 +116,7 @@ TEST_CASE("what was measured replaces the balance and tells the efficiency") {
 
 TEST_CASE("the largest source of extract comes first and the shares add up to one") {
     const Wort wort =
-        wort_of(recipe_of({grist(crystal_malt(), 0.3), grist(pale_ale_malt(), 4.0), grist(sucrose(), 0.5)}));
+        wort_of(of_grist({grist(crystal_malt(), 0.3), grist(pale_ale_malt(), 4.0), grist(sucrose(), 0.5)}));
     const auto& sources = wort.original_gravity.sources;
     REQUIRE(sources.size() == 3);
     CHECK(sources[0].ingredient == "pale ale malt");
@@ -131,24 +125,24 @@ TEST_CASE("the largest source of extract comes first and the shares add up to on
 }
 
 TEST_CASE("the kettle holds more than the fermenter, and the boil begins thinner than it ends") {
-    const Wort wort = wort_of(recipe_of({grist(pale_ale_malt(), 5.0)}));
+    const Wort wort = wort_of(of_grist({grist(pale_ale_malt(), 5.0)}));
     CHECK(wort.kettle_volume.median() > wort.volume.median());
     CHECK(wort.boil_gravity.median() < wort.original_gravity.total.median());
     CHECK(wort.boil_gravity.median() > 1.040 * specific_gravity);
 }
 
 TEST_CASE("sugar added to the fermenter is not in the boil") {
-    const Recipe in_kettle = recipe_of({grist(pale_ale_malt(), 4.0), grist(sucrose(), 1.0, GristUse::boil)});
+    const Recipe in_kettle = of_grist({grist(pale_ale_malt(), 4.0), grist(sucrose(), 1.0, GristUse::boil)});
     const Recipe in_fermenter =
-        recipe_of({grist(pale_ale_malt(), 4.0), grist(sucrose(), 1.0, GristUse::fermenter)});
+        of_grist({grist(pale_ale_malt(), 4.0), grist(sucrose(), 1.0, GristUse::fermenter)});
     CHECK(wort_of(in_fermenter).boil_gravity.median() < wort_of(in_kettle).boil_gravity.median());
 }
 
 // Common practice: whole fruit is some nine tenths water, so it thins a wort stronger than itself.
 TEST_CASE("fruit brings its water along") {
     const Fermentable fruit = fermentable("raspberries", FermentableKind::fruit, 9.0, 0.0, 1.0, 1.0);
-    const Recipe plain = recipe_of({grist(pale_ale_malt(), 5.0)});
-    const Recipe fruited = recipe_of({grist(pale_ale_malt(), 5.0), grist(fruit, 4.0, GristUse::fermenter)});
+    const Recipe plain = of_grist({grist(pale_ale_malt(), 5.0)});
+    const Recipe fruited = of_grist({grist(pale_ale_malt(), 5.0), grist(fruit, 4.0, GristUse::fermenter)});
     const Wort wort = wort_of(fruited);
     CHECK(within(in(wort.volume.median(), liter), 23.6, 0.1));
     CHECK(gravity_of(fruited) < gravity_of(plain));
@@ -156,5 +150,5 @@ TEST_CASE("fruit brings its water along") {
 }
 
 TEST_CASE("a recipe without grist makes water") {
-    CHECK(within(gravity_of(recipe_of({})), 1.0, 1e-4));
+    CHECK(within(gravity_of(of_grist({})), 1.0, 1e-4));
 }

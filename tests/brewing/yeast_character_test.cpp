@@ -10,13 +10,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-Recipe fermented_at(double degrees, const YeastClass& yeast = american_ale()) {
-    Recipe recipe = pale_ale();
-    recipe.yeasts.front().yeast = yeast;
-    recipe.fermentation_temperature = celsius(degrees);
-    return recipe;
-}
-
 double esters_of(const Recipe& recipe) {
     return brew_at_middle(recipe).drivers.ester.median();
 }

@@ -184,6 +184,45 @@ inline Recipe pale_ale() {
     return recipe;
 }
 
+/// So much of something that is neither malt, hops nor yeast.
+inline ExtraAddition extra(const std::string& name, ExtraKind kind, double grams,
+                           ExtraUse use = ExtraUse::boil) {
+    ExtraAddition addition;
+    addition.name = name;
+    addition.kind = kind;
+    addition.mass = grams * gram;
+    addition.use = use;
+    return addition;
+}
+
+/// The pale ale with one thing more in it.
+inline Recipe with_extra(const ExtraAddition& addition) {
+    Recipe recipe = pale_ale();
+    recipe.extras = {addition};
+    return recipe;
+}
+
+/// The recipe with one rest of an hour.
+inline Recipe mashed_at(double degrees, Recipe recipe = pale_ale()) {
+    recipe.mash = {{.temperature = celsius(degrees), .time = 60.0 * minute}};
+    return recipe;
+}
+
+/// The pale ale from another fermenter.
+inline Recipe fermented_at(double degrees, const YeastClass& yeast = american_ale()) {
+    Recipe recipe = pale_ale();
+    recipe.yeasts.front().yeast = yeast;
+    recipe.fermentation_temperature = celsius(degrees);
+    return recipe;
+}
+
+/// A beer of these alone, without hops.
+inline Recipe of_grist(std::vector<GristAddition> additions) {
+    Recipe recipe = bare_recipe();
+    recipe.grist = std::move(additions);
+    return recipe;
+}
+
 /// So many times as much of everything.
 inline Recipe scaled(Recipe recipe, double factor) {
     recipe.volume.middle *= factor;
