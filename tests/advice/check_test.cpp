@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <string>
 
+#include "tests/advice/finding_named.hpp"
+#include "tests/has.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/palate.hpp"
 #include "tests/support/recipes.hpp"
@@ -16,17 +18,6 @@ namespace {
 
 Check checked(const Recipe& recipe, const Style& style, const std::optional<Style>& base_style = {}) {
     return check(recipe, style, usual_handbook(), base_style);
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
-const AdvisedFinding* finding_named(const Check& checked, const std::string& id) {
-    const auto found =
-        std::find_if(checked.findings.begin(), checked.findings.end(),
-                     [&](const AdvisedFinding& advised) { return id_of(advised.finding) == id; });
-    return found == checked.findings.end() ? nullptr : &*found;
 }
 
 }  // namespace

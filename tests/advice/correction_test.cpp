@@ -10,6 +10,8 @@
 #include "advice/lever.hpp"
 #include "quantity/text.hpp"
 #include "sensing/sense.hpp"
+#include "tests/advice/finding_named.hpp"
+#include "tests/has.hpp"
 #include "tests/support/judging.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
@@ -23,19 +25,6 @@ Recipe too_bitter() {
     Recipe recipe = pale_ale();
     recipe.hops = {boiled(magnum(), 60.0, 60.0, 20)};
     return recipe;
-}
-
-const AdvisedFinding* finding_named(const Check& checked, const std::string& id) {
-    for (const AdvisedFinding& advised : checked.findings) {
-        if (id_of(advised.finding) == id) {
-            return &advised;
-        }
-    }
-    return nullptr;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 /// The last mass in a text: that which a correction ends at.

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <string>
 
+#include "tests/has.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/support/remarks.hpp"
@@ -27,12 +28,8 @@ ExplainedRemark remark_in(const Recipe& recipe, const std::string& note, const s
     return explained_note.remarks.front();
 }
 
-bool names(const std::vector<Pull>& pulls, const std::string& source) {
+bool has_source(const std::vector<Pull>& pulls, const std::string& source) {
     return std::any_of(pulls.begin(), pulls.end(), [&](const Pull& pull) { return pull.source == source; });
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 /// Far more bittering hops than any pale ale bears.
@@ -93,8 +90,8 @@ TEST_CASE("a thin beer is made fuller by a warmer mash and a yeast that leaves m
         CHECK_FALSE(has(pull.step, "mash 2 °C cooler"));
         CHECK_FALSE(has(pull.step, "points higher"));
     }
-    CHECK(names(remark.relief, "attenuation"));
-    CHECK(names(remark.relief, "mash"));
+    CHECK(has_source(remark.relief, "attenuation"));
+    CHECK(has_source(remark.relief, "mash"));
 }
 
 TEST_CASE("a fault of execution is never the recipe's") {

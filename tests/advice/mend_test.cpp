@@ -34,7 +34,7 @@ double checked_at_risk(const Recipe& recipe, const Style& style) {
     return check(recipe, style, usual_handbook()).sheet.total.median;
 }
 
-bool names(const Proposal& proposal, const std::string& part) {
+bool changes(const Proposal& proposal, const std::string& part) {
     return std::any_of(proposal.changes.begin(), proposal.changes.end(),
                        [&](const Change& change) { return change.what.find(part) != std::string::npos; });
 }
@@ -108,7 +108,7 @@ TEST_CASE("a beer too strong is made from less, and what is scaled together is o
     CHECK(alcohol(proposal.beer) < alcohol(mending.beer) - 0.5);
     const bool together =
         std::any_of(mending.proposals.begin(), mending.proposals.end(), [](const Proposal& each) {
-            return names(each, "all fermentables together") || names(each, "volume of wort");
+            return changes(each, "all fermentables together") || changes(each, "volume of wort");
         });
     CHECK(together);
 }
@@ -120,7 +120,7 @@ TEST_CASE("a lager fermented hot is fermented cool, never beyond what its yeast 
     recipe.fermentation_temperature = celsius(26.0);
     const Mending mending = mended(recipe, guide_style("8B"));
     const Proposal& proposal = first_that_holds(mending);
-    CHECK(names(proposal, "fermentation temperature"));
+    CHECK(changes(proposal, "fermentation temperature"));
     for (const Proposal& each : mending.proposals) {
         const double degrees = in_celsius(*each.attempt.recipe.fermentation_temperature);
         const bool bottom = each.attempt.recipe.yeasts.front().yeast.fermentation == Fermentation::bottom;
@@ -135,7 +135,7 @@ TEST_CASE("a flat wheat beer is carbonated, and stays below what bottles bear") 
     for (const MendingWish& wish : {MendingWish(), of_the_finished_beer()}) {
         const Mending mending = mended(recipe, guide_style("10A"), wish);
         const Proposal& proposal = first_that_holds(mending);
-        CHECK(names(proposal, "carbonation"));
+        CHECK(changes(proposal, "carbonation"));
         CHECK(proposal.beer.carbonation.interval().high < 4.0 * volume_of_co2);
         CHECK(proposal.beer.carbonation.median() > 2.0 * volume_of_co2);
     }
@@ -148,7 +148,7 @@ TEST_CASE("a yeast that does not belong is changed for one that is customary, at
     const Mending mending = mended(recipe, style);
     const Proposal& proposal = first_that_holds(mending);
     const YeastClass& yeast = proposal.attempt.recipe.yeasts.front().yeast;
-    CHECK(names(proposal, "yeast"));
+    CHECK(changes(proposal, "yeast"));
     const auto& typical = style.custom.yeast_typical;
     const auto& possible = style.custom.yeast_possible;
     CHECK((std::count(typical.begin(), typical.end(), yeast.name) > 0 ||
@@ -200,7 +200,7 @@ TEST_CASE("what was measured and is moved by the changes is dropped, what is not
     const Mending strong = mended(recipe, guide_style("18B"));
     int thinned = 0;
     for (const Proposal& proposal : strong.proposals) {
-        if (names(proposal, "all fermentables") || names(proposal, "volume")) {
+        if (changes(proposal, "all fermentables") || changes(proposal, "volume")) {
             CHECK(!proposal.attempt.recipe.measured.original_gravity);
             CHECK(std::count(proposal.no_longer_measured.begin(), proposal.no_longer_measured.end(),
                              "original gravity") == 1);
@@ -215,7 +215,7 @@ TEST_CASE("what was measured and is moved by the changes is dropped, what is not
     REQUIRE(!mending.proposals.empty());
     const Proposal& proposal = mending.proposals.front();
     REQUIRE(proposal.changes.size() == 1);
-    REQUIRE(names(proposal, "carbonation"));
+    REQUIRE(changes(proposal, "carbonation"));
     CHECK(proposal.attempt.recipe.measured.original_gravity);
     CHECK(proposal.no_longer_measured.empty());
 }
@@ -230,7 +230,7 @@ TEST_CASE("a finished beer too strong is thinned with water: everything in it by
     REQUIRE(mending.sheet.total.median > 1.0);
     REQUIRE(!mending.proposals.empty());
     const Proposal& proposal = mending.proposals.front();
-    REQUIRE(names(proposal, "water"));
+    REQUIRE(changes(proposal, "water"));
     const double part = in(proposal.attempt.water, whole);
     CHECK(part > 0.0);
     CHECK(part <= 0.25);
@@ -250,7 +250,7 @@ TEST_CASE("a finished beer with too little bitterness is blended with a bitter o
     REQUIRE(mending.sheet.total.median > 1.0);
     REQUIRE(!mending.proposals.empty());
     const Proposal& proposal = mending.proposals.front();
-    CHECK(names(proposal, "Harsh"));
+    CHECK(changes(proposal, "Harsh"));
     REQUIRE(proposal.attempt.blend);
     CHECK(proposal.attempt.blend->share > 0.05 * whole);
     CHECK(proposal.attempt.blend->share < 0.95 * whole);

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "tests/has.hpp"
 #include "tests/support/judging.hpp"
 
 using namespace entrywise;
@@ -31,10 +32,6 @@ PhraseBook phrases() {
                                               .lower = "cut the bittering hops",
                                               .raise = "more bittering hops"};
     return book;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 }  // namespace

@@ -29,7 +29,7 @@ std::size_t place_of(const Ranking& ranking, const std::string& code) {
 /// An American ale of pale ale malt, from the middle of a pale ale's strength and bitterness at 0 to that of
 /// an IPA at 1. Numbers of the two: Beer Judge Certification Program, Beer Style Guidelines, 2021, 18B and
 /// 21A.
-Recipe american_ale(double toward_ipa) {
+Recipe american_ale_toward_ipa(double toward_ipa) {
     Recipe recipe = demo("slack-tide");
     const auto between = [&](double pale, double strong) { return pale + toward_ipa * (strong - pale); };
     recipe.grist.resize(2);
@@ -45,8 +45,8 @@ Recipe american_ale(double toward_ipa) {
 }  // namespace
 
 TEST_CASE("a beer brewed to a style leads in it") {
-    CHECK(place_of(ranked(american_ale(0.0)), "18B") == 0);
-    CHECK(place_of(ranked(american_ale(1.0)), "21A") == 0);
+    CHECK(place_of(ranked(american_ale_toward_ipa(0.0)), "18B") == 0);
+    CHECK(place_of(ranked(american_ale_toward_ipa(1.0)), "21A") == 0);
     CHECK(place_of(ranked(demo("night-watch")), demo("night-watch").style->code) <= 1);
 }
 
@@ -55,14 +55,14 @@ TEST_CASE("a beer half way between two styles has both on top, with about even c
     double high = 1.0;
     for (int step = 0; step < 7; ++step) {
         const double middle = 0.5 * (low + high);
-        const Ranking ranking = ranked(american_ale(middle));
+        const Ranking ranking = ranked(american_ale_toward_ipa(middle));
         const bool is_pale = place_of(ranking, "18B") < place_of(ranking, "21A");
         (is_pale ? low : high) = middle;
     }
     // The two change places somewhere near the middle of the way.
     CHECK(low > 0.2);
     CHECK(high < 0.8);
-    const Ranking ranking = ranked(american_ale(0.5));
+    const Ranking ranking = ranked(american_ale_toward_ipa(0.5));
     CHECK(place_of(ranking, "18B") <= 1);
     CHECK(place_of(ranking, "21A") <= 1);
     const double pale = ranking.styles[place_of(ranking, "18B")].best;
@@ -84,7 +84,7 @@ TEST_CASE("the chances of all styles add up to one, and the first has the larges
 }
 
 TEST_CASE("every style is ranked once, variants as one") {
-    const Ranking ranking = ranked(american_ale(1.0));
+    const Ranking ranking = ranked(american_ale_toward_ipa(1.0));
     const auto is_specialty_ipa = [](const RankedStyle& style) { return style.name.code.starts_with("21B"); };
     CHECK(std::count_if(ranking.styles.begin(), ranking.styles.end(), is_specialty_ipa) == 1);
     CHECK(ranking.styles.size() > 95);
@@ -108,7 +108,7 @@ TEST_CASE("a specialty style is offered with its base only where the recipe has 
 
 // Common practice: clean lager yeast makes no English ale.
 TEST_CASE("what is not customary is told and counts, though it takes no points") {
-    Recipe recipe = american_ale(0.0);
+    Recipe recipe = american_ale_toward_ipa(0.0);
     const std::size_t before = place_of(ranked(recipe), "18B");
     recipe.yeasts.front().yeast.name = "german lager";
     const Ranking ranking = ranked(recipe);

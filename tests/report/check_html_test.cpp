@@ -8,9 +8,11 @@
 #include "base/number.hpp"
 #include "report/check_json.hpp"
 #include "report/check_page.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_html.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

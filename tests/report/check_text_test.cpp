@@ -4,9 +4,11 @@
 
 #include <algorithm>
 
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

@@ -5,9 +5,11 @@
 #include "report/number_table.hpp"
 #include "report/plain_ascii.hpp"
 #include "report/terminal.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

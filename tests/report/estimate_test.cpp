@@ -2,9 +2,11 @@
 
 #include "report/estimate_json.hpp"
 #include "report/estimate_text.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 TEST_CASE("no line of an estimate is longer than the page is wide") {
     for (const std::size_t width : {60U, 80U, 120U, 160U}) {

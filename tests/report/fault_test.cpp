@@ -2,9 +2,11 @@
 
 #include "report/fault_json.hpp"
 #include "report/fault_text.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

@@ -7,6 +7,7 @@
 #include "base/text.hpp"
 #include "report/mend_json.hpp"
 #include "report/mend_text.hpp"
+#include "tests/has.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/recipes.hpp"
 
@@ -34,10 +35,6 @@ Mending two_changes() {
     proposal.cautions = {{"pressure", "Mind the bottles."}};
     mending.proposals = {proposal};
     return mending;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 }  // namespace

@@ -4,9 +4,11 @@
 #include <vector>
 
 #include "report/page.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_html.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 TEST_CASE(
     "html: one report stands as it is, several with their parts named apart and headings a rank lower") {

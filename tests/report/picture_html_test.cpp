@@ -11,9 +11,11 @@
 #include "report/picture_plane.hpp"
 #include "report/picture_points.hpp"
 #include "report/picture_share.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_html.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

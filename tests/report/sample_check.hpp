@@ -128,8 +128,4 @@ inline std::size_t widest_line(std::string_view text) {
     return widest;
 }
 
-inline bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
-}
-
 }  // namespace entrywise

@@ -4,9 +4,11 @@
 #include <vector>
 
 #include "report/screen_page.hpp"
+#include "tests/has.hpp"
 #include "tests/report/sample_html.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 namespace {
 

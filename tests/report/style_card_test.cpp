@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 #include "tests/support/guide.hpp"
 

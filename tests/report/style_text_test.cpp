@@ -2,9 +2,11 @@
 
 #include <doctest/doctest.h>
 
+#include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
 using namespace entrywise;
+using entrywise::testing::has;
 
 TEST_CASE("a style is told in ranges and words") {
     const std::string text = style_text(sample_style(), {80, false, false});
