@@ -9,21 +9,18 @@
 
 #include "reading/document_file.hpp"
 #include "reading/yaml_document.hpp"
+#include "tests/support/guide.hpp"
 
 using namespace entrywise;
+using namespace entrywise::testing;
 
 namespace {
-
-const Library& library() {
-    static const Library known(embedded_documents());
-    return known;
-}
 
 Competition competition_of(const std::string& lines) {
     const auto document =
         yaml_document("format: entrywise/competition/1\nname: Harbor Cup\n" + lines, "cup.yaml");
     REQUIRE(document);
-    const auto competition = read_competition(*document, library(), "cup.yaml");
+    const auto competition = read_competition(*document, usual_library(), "cup.yaml");
     for (const Fault& fault : competition.faults) {
         MESSAGE(to_line(fault));
     }
@@ -39,7 +36,7 @@ std::vector<std::string> codes_of(const Competition& competition) {
     return codes;
 }
 
-const std::map<std::string, std::string> bad_files{
+const std::map<std::string, std::string> bad_competitions{
     {"accepts-a-word",
      ":3:10: found 'everything', expected a list of styles, or of tables with styles. Start each item with a "
      "dash, or put brackets around them."},
@@ -87,17 +84,17 @@ TEST_CASE("each bad competition is refused with its one message, and each messag
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {
         const std::string path = entry.path().string();
         CAPTURE(path);
-        const auto expected = bad_files.find(entry.path().stem().string());
-        REQUIRE(expected != bad_files.end());
+        const auto expected = bad_competitions.find(entry.path().stem().string());
+        REQUIRE(expected != bad_competitions.end());
         const auto document = read_document_file(path);
         REQUIRE(document);
-        const auto competition = read_competition(*document, library(), path);
+        const auto competition = read_competition(*document, usual_library(), path);
         REQUIRE_FALSE(competition);
         REQUIRE(competition.faults.size() == 1);
         CHECK(to_line(competition.faults.front()) == path + expected->second);
         ++files;
     }
-    CHECK(files == bad_files.size());
+    CHECK(files == bad_competitions.size());
 }
 
 TEST_CASE("a category stands for its styles, and codes of both guides may stand side by side") {
@@ -128,7 +125,7 @@ TEST_CASE("tables keep their styles, names and declarations") {
 
 TEST_CASE("what says nothing of accepted styles accepts all of the guide") {
     const Competition competition = competition_of("guide: ba-2025\n");
-    CHECK(competition.accepted.size() == library().style_names("ba-2025").size());
+    CHECK(competition.accepted.size() == usual_library().style_names("ba-2025").size());
     CHECK_FALSE(accepts(competition, {"bjcp-2021", "21A"}));
 }
 
@@ -136,7 +133,7 @@ TEST_CASE("accepted styles come with their variants and ask for what the competi
     const auto styles = styles_accepted(
         competition_of(
             "declares: [allergens]\naccepts: [{table: 4, styles: [21B], declares: [hop-type]}, 21A]\n"),
-        library());
+        usual_library());
     REQUIRE(styles);
     const auto asks = [&](const std::string& code, const std::string& declaration) {
         const auto style = std::find_if(styles->begin(), styles->end(),
@@ -159,7 +156,7 @@ TEST_CASE("a declaration that is nearly a known one is worth a look, one of its 
         "format: entrywise/competition/1\nname: Cup\ndeclares: [allergens]\n"
         "accepts:\n  - {table: 1, styles: [18A], declares: [strenght, fruit]}\n";
     const auto document = yaml_document(text, "cup.yaml");
-    const auto competition = read_competition(*document, library(), "cup.yaml");
+    const auto competition = read_competition(*document, usual_library(), "cup.yaml");
     REQUIRE(competition);
     const auto remarks = competition_remarks(*document, *competition, {"strength", "fruit"});
     REQUIRE(remarks.size() == 1);

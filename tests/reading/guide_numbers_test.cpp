@@ -8,19 +8,17 @@
 #include "base/file.hpp"
 #include "base/number.hpp"
 #include "base/text.hpp"
-#include "reading/library.hpp"
+#include "tests/support/guide.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
-using entrywise::testing::within;
+using namespace entrywise::testing;
 
 // The style files against the numbers of the guides themselves, kept apart from them in tests/data/guides:
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, and Brewers Association, Beer Style
 // Guidelines, 2025.
 
 namespace {
-
-const Library library(embedded_documents());
 
 /// The lines of a guide's table, each as its fields, without the comment and the names of the columns.
 std::vector<std::vector<std::string>> records_of(const std::string& guide) {
@@ -64,11 +62,11 @@ void check_range(const std::optional<Range<Quantity>>& range, const std::string&
 
 void check_guide(const std::string& guide) {
     const auto records = records_of(guide);
-    CHECK(records.size() == library.style_names(guide).size());
+    CHECK(records.size() == usual_library().style_names(guide).size());
     for (const std::vector<std::string>& record : records) {
         REQUIRE(record.size() == 12);
         CAPTURE(record[0]);
-        const auto style = library.style({guide, record[0]});
+        const auto style = usual_library().style({guide, record[0]});
         REQUIRE(style);
         CHECK(style->name == record[1]);
         check_range(style->ranges.original_gravity, record[2], record[3], specific_gravity);

@@ -3,21 +3,15 @@
 #include <algorithm>
 #include <string>
 
-#include "reading/embedded.hpp"
-#include "reading/known_ingredients.hpp"
 #include "reading/recipe_reader.hpp"
 #include "reading/yaml_document.hpp"
+#include "tests/support/guide.hpp"
 #include "tests/support/spoilt.hpp"
 
 using namespace entrywise;
 using namespace entrywise::testing;
 
 namespace {
-
-const KnownIngredients& known() {
-    static const KnownIngredients ingredients(embedded_documents(), {});
-    return ingredients;
-}
 
 /// Whether every fault says where it is, in a few words.
 bool are_told(const std::vector<Fault>& faults) {
@@ -37,7 +31,7 @@ bool are_located(const std::vector<Fault>& faults) {
 TEST_CASE("the recipe file of the README is sound") {
     const auto document = yaml_document(recipe_of_the_readme(), "file");
     REQUIRE(document);
-    CHECK(read_recipe(*document, known(), "file"));
+    CHECK(read_recipe(*document, usual_library().ingredients(), "file"));
 }
 
 TEST_CASE("a recipe file cut off at every byte is a recipe or told faults") {
@@ -50,7 +44,7 @@ TEST_CASE("a recipe file cut off at every byte is a recipe or told faults") {
             REQUIRE(are_told(document.faults));
             continue;
         }
-        const auto recipe = read_recipe(*document, known(), "file");
+        const auto recipe = read_recipe(*document, usual_library().ingredients(), "file");
         REQUIRE((recipe || are_located(recipe.faults)));
         recipes += recipe ? std::size_t{1} : 0;
     }
@@ -65,7 +59,7 @@ TEST_CASE("a recipe file with any value spoilt is a recipe or located faults") {
     std::size_t tried = 0;
     std::size_t refused = 0;
     spoil_each_value(*document, [&](const Node& spoilt) {
-        const auto recipe = read_recipe(spoilt, known(), "file");
+        const auto recipe = read_recipe(spoilt, usual_library().ingredients(), "file");
         for (const Fault& fault : recipe.faults) {
             INFO(to_line(fault));
             REQUIRE(are_located({fault}));

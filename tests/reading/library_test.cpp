@@ -10,20 +10,15 @@
 #include "base/file.hpp"
 #include "base/text.hpp"
 #include "reading/library_folders.hpp"
+#include "tests/reading/only_line.hpp"
+#include "tests/support/guide.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
-using entrywise::testing::within;
+using namespace entrywise::testing;
 namespace fs = std::filesystem;
 
 namespace {
-
-const Library library(embedded_documents());
-
-std::string only_line(const std::vector<Fault>& faults) {
-    REQUIRE(faults.size() == 1);
-    return to_line(faults.front());
-}
 
 /// A folder that is gone when the test is over.
 class TemporaryFolder {
@@ -63,7 +58,7 @@ const std::string house_style =
 
 TEST_CASE("a style holds what its guide prints") {
     // Beer Judge Certification Program, Beer Style Guidelines, 2021: American IPA.
-    const auto style = library.style({"bjcp-2021", "21A"});
+    const auto style = usual_library().style({"bjcp-2021", "21A"});
     REQUIRE(style);
     CHECK(style->guide == "bjcp-2021");
     CHECK(style->name == "American IPA");
@@ -76,7 +71,7 @@ TEST_CASE("a style holds what its guide prints") {
 }
 
 TEST_CASE("words become levels, stated and assumed apart") {
-    const auto style = library.style({"bjcp-2021", "21A"});
+    const auto style = usual_library().style({"bjcp-2021", "21A"});
     REQUIRE(style);
     // From the style file: hop medium-high..very high in the aroma, balance bitter..very bitter, smoke
     // assumed none.
@@ -96,7 +91,7 @@ TEST_CASE("words become levels, stated and assumed apart") {
 
 TEST_CASE("a range of a continuum leaves its upper border to the next style") {
     // Beer Judge Certification Program, Beer Style Guidelines, 2021: session strength is 3.0 to 5.0 %.
-    const auto style = library.style({"bjcp-2021", "21B-session"});
+    const auto style = usual_library().style({"bjcp-2021", "21B-session"});
     REQUIRE(style);
     REQUIRE(style->ranges.alcohol);
     CHECK(style->ranges.alcohol->contains(3.0 * percent_by_volume));
@@ -105,18 +100,18 @@ TEST_CASE("a range of a continuum leaves its upper border to the next style") {
 }
 
 TEST_CASE("every style is sound and found by its name") {
-    const auto names = library.style_names("bjcp-2021");
+    const auto names = usual_library().style_names("bjcp-2021");
     CHECK(names.size() == 139);
     for (const StyleName& name : names) {
         CAPTURE(name.code);
-        const auto style = library.style(name);
+        const auto style = usual_library().style(name);
         REQUIRE(style);
         CHECK(style->code == name.code);
     }
 }
 
 TEST_CASE("codes come in the order of the guide") {
-    const auto names = library.style_names("bjcp-2021");
+    const auto names = usual_library().style_names("bjcp-2021");
     const auto place = [&](const std::string& code) {
         return std::find(names.begin(), names.end(), StyleName{"bjcp-2021", code}) - names.begin();
     };
@@ -127,18 +122,18 @@ TEST_CASE("codes come in the order of the guide") {
 }
 
 TEST_CASE("a code is found in any case, and an unknown one gets the nearest") {
-    CHECK(library.style({"BJCP-2021", "21b-RYE"})->code == "21B-rye");
-    CHECK(only_line(library.style({"bjcp-2021", "21Z"}).faults) ==
+    CHECK(usual_library().style({"BJCP-2021", "21b-RYE"})->code == "21B-rye");
+    CHECK(only_line(usual_library().style({"bjcp-2021", "21Z"}).faults) ==
           "bjcp-2021/21Z: found no style '21Z' in the guide 'bjcp-2021', expected the code of a known style; "
           "nearest known: 21A. List the styles to see their codes.");
-    CHECK(library.style({"bjcp-2021", "American IPA"}).faults.at(0).nearest == "21A");
-    CHECK(library.style({"bjcp-2021", "irish stowt"}).faults.at(0).nearest == "15B");
-    CHECK(library.style({"bjpc-2021", "21A"}).faults.at(0).nearest == "bjcp-2021");
-    CHECK(library.style({"..", "../x"}).faults.size() == 1);
+    CHECK(usual_library().style({"bjcp-2021", "American IPA"}).faults.at(0).nearest == "21A");
+    CHECK(usual_library().style({"bjcp-2021", "irish stowt"}).faults.at(0).nearest == "15B");
+    CHECK(usual_library().style({"bjpc-2021", "21A"}).faults.at(0).nearest == "bjcp-2021");
+    CHECK(usual_library().style({"..", "../x"}).faults.size() == 1);
 }
 
 TEST_CASE("an ingredient is known by its name and by its aliases") {
-    const KnownIngredients& known = library.ingredients();
+    const KnownIngredients& known = usual_library().ingredients();
     const auto pale = known.fermentable(" Maris Otter ");
     REQUIRE(pale);
     CHECK(pale->name == "pale ale malt");
@@ -153,16 +148,16 @@ TEST_CASE("an ingredient is known by its name and by its aliases") {
 }
 
 TEST_CASE("an unknown ingredient gets the nearest name as its entry writes it") {
-    CHECK(library.ingredients().nearest_hop("casacde") == "Cascade");
-    CHECK(library.ingredients().nearest_fermentable("mariss otter") == "maris otter");
-    CHECK(library.ingredients().nearest_yeast("xyzzy").empty());
+    CHECK(usual_library().ingredients().nearest_hop("casacde") == "Cascade");
+    CHECK(usual_library().ingredients().nearest_fermentable("mariss otter") == "maris otter");
+    CHECK(usual_library().ingredients().nearest_yeast("xyzzy").empty());
 }
 
 TEST_CASE("other data files are read by their path") {
-    const auto sheet = library.document("styles/sheet.yaml");
+    const auto sheet = usual_library().document("styles/sheet.yaml");
     REQUIRE(sheet);
     CHECK(value_of(*sheet, "format")->text == "entrywise/sheet/1");
-    CHECK_FALSE(library.document("styles/nothing.yaml"));
+    CHECK_FALSE(usual_library().document("styles/nothing.yaml"));
 }
 
 TEST_CASE("embedded documents are sorted by path") {
@@ -225,7 +220,7 @@ TEST_CASE("a folder of ingredients adds entries and replaces those of the same n
     CHECK(within(known.hop("cascade")->alpha.middle / percent, 9.0, 1e-9));
     CHECK(within(known.hop("US Cascade")->alpha.middle / percent, 9.0, 1e-9));
     CHECK(known.hop("garden wall")->name == "Garden Wall");
-    CHECK(known.hop("Citra")->name == library.ingredients().hop("Citra")->name);
+    CHECK(known.hop("Citra")->name == usual_library().ingredients().hop("Citra")->name);
     CHECK(known.nearest_hop("gardn wall") == "Garden Wall");
 }
 

@@ -5,11 +5,13 @@
 #include <algorithm>
 #include <string>
 
-#include "reading/library.hpp"
 #include "reading/recipe_reader.hpp"
 #include "reading/yaml_document.hpp"
+#include "tests/has.hpp"
+#include "tests/support/guide.hpp"
 
 using namespace entrywise;
+using namespace entrywise::testing;
 
 namespace {
 
@@ -34,15 +36,10 @@ fermentation: {temperature: 19 C}
 measured: {original_gravity: 1.054, final_gravity: 1.012}
 )";
 
-const Library& library() {
-    static const Library all(embedded_documents());
-    return all;
-}
-
 Recipe read(const std::string& text) {
     const auto document = yaml_document(text, "mooring.yaml");
     REQUIRE(document);
-    const auto recipe = read_recipe(*document, library().ingredients(), "mooring.yaml");
+    const auto recipe = read_recipe(*document, usual_library().ingredients(), "mooring.yaml");
     for (const Fault& fault : recipe.faults) {
         FAIL_CHECK(to_line(fault));
     }
@@ -54,10 +51,6 @@ std::string text_of(const Recipe& mended, const std::string& text = original) {
     const auto written = mended_text(text, read(text), mended, "mooring.yaml");
     REQUIRE(written);
     return *written;
-}
-
-bool has(const std::string& text, const std::string& part) {
-    return text.find(part) != std::string::npos;
 }
 
 std::string with(std::string text, const std::string& from, const std::string& to) {
@@ -131,7 +124,7 @@ TEST_CASE("what is added stands behind its list, or in a list of its own") {
 
 TEST_CASE("another yeast takes its stated attenuation along, a key that is missing is added") {
     Recipe mended = read(original);
-    mended.yeasts.front().yeast = *library().ingredients().yeast("german lager");
+    mended.yeasts.front().yeast = *usual_library().ingredients().yeast("german lager");
     mended.fermentation_temperature = celsius(12.0);
     mended.conditioning.carbonation = Uncertain<Carbonation>{2.6 * volume_of_co2, {}};
     mended.conditioning.time = 28.0 * day;

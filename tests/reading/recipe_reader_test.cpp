@@ -7,21 +7,20 @@
 #include <string>
 
 #include "base/file.hpp"
-#include "reading/library.hpp"
 #include "reading/recipe_file.hpp"
 #include "reading/yaml_document.hpp"
+#include "tests/support/guide.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
-using entrywise::testing::within;
+using namespace entrywise::testing;
 
 namespace {
 
-const KnownIngredients known(embedded_documents(), {});
-
 Outcome<Recipe> recipe_of(const std::string& text) {
     const auto document = yaml_document(text, "recipe");
-    return document ? read_recipe(*document, known, "recipe") : Outcome<Recipe>(document.faults);
+    return document ? read_recipe(*document, usual_library().ingredients(), "recipe")
+                    : Outcome<Recipe>(document.faults);
 }
 
 const std::string head = "format: entrywise/recipe/1\nname: Test\nvolume: 20 L\n";
@@ -121,7 +120,7 @@ TEST_CASE("every amount of a recipe comes out as it was written") {
 }
 
 TEST_CASE("a plain value keeps the table's spread in proportion, a spread of its own replaces it") {
-    const auto cascade = known.hop("Cascade");
+    const auto cascade = usual_library().ingredients().hop("Cascade");
     REQUIRE(cascade);
     const double relative = cascade->alpha.half_width.value() / cascade->alpha.middle.value();
     const Recipe recipe = sound(head + grist +
@@ -199,7 +198,7 @@ TEST_CASE("every recipe that comes with the program is sound") {
     for (const auto& entry : std::filesystem::directory_iterator(ENTRYWISE_SOURCE_DIR "/recipes")) {
         if (entry.path().extension() == ".yaml") {
             CAPTURE(entry.path().string());
-            CHECK(read_recipe(entry.path().string(), known).faults.empty());
+            CHECK(read_recipe(entry.path().string(), usual_library().ingredients()).faults.empty());
             ++count;
         }
     }

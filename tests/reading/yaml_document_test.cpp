@@ -5,15 +5,12 @@
 #include <string>
 
 #include "reading/document_file.hpp"
+#include "tests/reading/only_line.hpp"
 
 using namespace entrywise;
+using entrywise::testing::only_line;
 
 namespace {
-
-std::string only_line(const Outcome<Node>& outcome) {
-    REQUIRE(outcome.faults.size() == 1);
-    return to_line(outcome.faults.front());
-}
 
 std::string repeated(const std::string& text, std::size_t times) {
     std::string result;
@@ -79,10 +76,10 @@ TEST_CASE("a document may begin with --- and end with ...") {
 }
 
 TEST_CASE("limits hold") {
-    CHECK(only_line(yaml_document(std::string(most_document_bytes + 1, ' '), "f")) ==
+    CHECK(only_line(yaml_document(std::string(most_document_bytes + 1, ' '), "f").faults) ==
           "f: found 1048577 bytes, expected at most 1048576. Give a smaller file: one recipe takes a few "
           "kilobytes.");
-    CHECK(only_line(yaml_document("[" + repeated("1,", most_document_nodes) + "1]", "f")) ==
+    CHECK(only_line(yaml_document("[" + repeated("1,", most_document_nodes) + "1]", "f").faults) ==
           "f:1:400000: found more than 200000 values, expected a file of a sensible size. Split it.");
     CHECK(yaml_document(repeated("[", deepest_nesting) + repeated("]", deepest_nesting), "f"));
     CHECK_FALSE(yaml_document(repeated("[", deepest_nesting + 1) + repeated("]", deepest_nesting + 1), "f"));
@@ -92,12 +89,12 @@ TEST_CASE("limits hold") {
 
 TEST_CASE("a folder, a device and a missing file are refused by what they are") {
     const std::string folder = ENTRYWISE_SOURCE_DIR "/tests";
-    CHECK(only_line(read_document_file(folder)) ==
+    CHECK(only_line(read_document_file(folder).faults) ==
           folder + ": found a folder, expected a readable file. Give a file, or - for standard input.");
     CHECK(
-        only_line(read_document_file("/dev/zero")) ==
+        only_line(read_document_file("/dev/zero").faults) ==
         "/dev/zero: found no regular file, expected a readable file. Give a file, or - for standard input.");
-    CHECK(only_line(read_document_file("no/such/file.yaml")) ==
+    CHECK(only_line(read_document_file("no/such/file.yaml").faults) ==
           "no/such/file.yaml: found No such file or directory, expected a readable file. Check the path.");
 }
 
