@@ -12,14 +12,14 @@ using namespace entrywise::testing;
 
 namespace {
 
-ExchangedRecipe read(const std::string& text) {
+ExchangedRecipe beerjson_recipe(const std::string& text) {
     return sound(Exchange::beerjson, text);
 }
 
 }  // namespace
 
 TEST_CASE("a BeerJSON recipe becomes typed amounts") {
-    const Recipe recipe = read(sample("sample.json")).recipe;
+    const Recipe recipe = beerjson_recipe(sample("sample.json")).recipe;
     CHECK(recipe.name == "Sample");
     CHECK(recipe.style == StyleName{"bjcp-2021", "21A"});
     // NIST Handbook 44, appendix C: a US gallon is 3.785 411 784 L, a pound 453.592 37 g, an ounce 28.349 523
@@ -53,29 +53,30 @@ TEST_CASE("a BeerJSON recipe becomes typed amounts") {
 }
 
 TEST_CASE("what was matched, read in one of two senses and left out is told, with its place") {
-    const ExchangedRecipe recipe = read(sample("sample.json"));
+    const ExchangedRecipe recipe = beerjson_recipe(sample("sample.json"));
     CHECK(is_remarked(recipe, RemarkKind::matched, "'Cascade (US)' -> Cascade"));
     CHECK(is_remarked(recipe, RemarkKind::matched, "'Table Sugar' -> sucrose"));
     CHECK(is_remarked(recipe, RemarkKind::left_out, "original gravity 1.06 as stated"));
     CHECK(recipe.remarks.front().place.file == "file");
     CHECK(recipe.remarks.front().place.position.line == 18);
     const ExchangedRecipe other =
-        read(with(sample("sample.json"), "\"duration\": {\"unit\": \"hr\", \"value\": 1}",
-                  "\"time\": {\"unit\": \"min\", \"value\": 45}"));
+        beerjson_recipe(with(sample("sample.json"), "\"duration\": {\"unit\": \"hr\", \"value\": 1}",
+                             "\"time\": {\"unit\": \"min\", \"value\": 45}"));
     CHECK(is_remarked(other, RemarkKind::read_as, "a time without a duration"));
     CHECK(within(in(*other.recipe.hops[0].time, minute), 45.0, 1e-9));
-    const ExchangedRecipe guide = read(with(sample("sample.json"), "BJCP 2021", "BJCP 2008"));
+    const ExchangedRecipe guide = beerjson_recipe(with(sample("sample.json"), "BJCP 2021", "BJCP 2008"));
     CHECK_FALSE(guide.recipe.style);
     CHECK(is_remarked(guide, RemarkKind::left_out, "the style 'American IPA' of 'BJCP 2008'"));
     CHECK(is_remarked(guide, RemarkKind::missing, "no style"));
 }
 
 TEST_CASE("a unit that is not known leaves its amount out, and that is told") {
-    const ExchangedRecipe recipe = read(with(sample("sample.json"), "{\"unit\": \"kg\", \"value\": 0.25}",
-                                             "{\"unit\": \"stone\", \"value\": 0.25}"));
+    const ExchangedRecipe recipe =
+        beerjson_recipe(with(sample("sample.json"), "{\"unit\": \"kg\", \"value\": 0.25}",
+                             "{\"unit\": \"stone\", \"value\": 0.25}"));
     CHECK(recipe.recipe.grist.size() == 1);
     CHECK(is_remarked(recipe, RemarkKind::left_out, "'stone'"));
-    const ExchangedRecipe volume = read(
+    const ExchangedRecipe volume = beerjson_recipe(
         with(sample("sample.json"), "{\"unit\": \"g\", \"value\": 60}", "{\"unit\": \"ml\", \"value\": 60}"));
     CHECK(volume.recipe.hops.size() == 2);
     CHECK(is_remarked(volume, RemarkKind::left_out, "'Citra': 60 mL is a volume"));
@@ -117,7 +118,9 @@ TEST_CASE("several recipes need one to be picked") {
 
 TEST_CASE("hops go where their step of the kettle is") {
     const auto use_at = [](const std::string& step) {
-        return read(with(sample("sample.json"), "\"step\": 3", "\"step\": " + step)).recipe.hops[1].use;
+        return beerjson_recipe(with(sample("sample.json"), "\"step\": 3", "\"step\": " + step))
+            .recipe.hops[1]
+            .use;
     };
     CHECK(use_at("1") == HopUse::first_wort);
     CHECK(use_at("2") == HopUse::boil);

@@ -12,7 +12,7 @@ using namespace entrywise::testing;
 
 namespace {
 
-ExchangedRecipe read(const std::string& text) {
+ExchangedRecipe beerxml_recipe(const std::string& text) {
     return sound(Exchange::beerxml, text);
 }
 
@@ -21,7 +21,7 @@ ExchangedRecipe read(const std::string& text) {
 // The units of the standard: kg, L, minutes, degrees Celsius, percent, degrees Lovibond, days (BeerXML,
 // recipe exchange standard, version 1, 2003, from memory).
 TEST_CASE("a BeerXML recipe becomes typed amounts") {
-    const Recipe recipe = read(sample("sample.xml")).recipe;
+    const Recipe recipe = beerxml_recipe(sample("sample.xml")).recipe;
     CHECK(recipe.name == "Sample & Sons");
     CHECK(recipe.style == StyleName{"bjcp-2021", "21A"});
     CHECK(within(in(recipe.volume.middle, liter), 20.0, 1e-9));
@@ -50,13 +50,13 @@ TEST_CASE("a BeerXML recipe becomes typed amounts") {
 }
 
 TEST_CASE("gravities that are estimates of the file itself are none that were measured") {
-    const ExchangedRecipe recipe =
-        read(with(sample("sample.xml"), "<OG>1.055</OG>", "<OG>1.0550000</OG><EST_OG>1.055 SG</EST_OG>"));
+    const ExchangedRecipe recipe = beerxml_recipe(
+        with(sample("sample.xml"), "<OG>1.055</OG>", "<OG>1.0550000</OG><EST_OG>1.055 SG</EST_OG>"));
     CHECK_FALSE(recipe.recipe.measured.original_gravity);
     CHECK(is_remarked(recipe, RemarkKind::left_out, "OG 1.0550000"));
-    const ExchangedRecipe points = read(with(sample("sample.xml"), "1.055", "1055"));
+    const ExchangedRecipe points = beerxml_recipe(with(sample("sample.xml"), "1.055", "1055"));
     CHECK(within(in(points.recipe.measured.original_gravity->middle, specific_gravity), 1.055, 1e-9));
-    const ExchangedRecipe plato = read(with(sample("sample.xml"), "1.055", "13.6"));
+    const ExchangedRecipe plato = beerxml_recipe(with(sample("sample.xml"), "1.055", "13.6"));
     CHECK_FALSE(plato.recipe.measured.original_gravity);
     CHECK(is_remarked(plato, RemarkKind::left_out, "OG 13.6: no specific gravity"));
 }
@@ -65,7 +65,7 @@ TEST_CASE("a record set in ISO-8859-1 is read where it says so") {
     std::string text = with(sample("sample.xml"), "Sample &amp; Sons", "K\xF6lsch");
     CHECK(only_fault(Exchange::beerxml, text).find("bytes that are no UTF-8") != std::string::npos);
     text = with(text, "UTF-8", "ISO-8859-1");
-    CHECK(read(text).recipe.name == "K\u00F6lsch");
+    CHECK(beerxml_recipe(text).recipe.name == "K\u00F6lsch");
 }
 
 TEST_CASE("document types are refused, and no entity is expanded") {
@@ -79,12 +79,13 @@ TEST_CASE("document types are refused, and no entity is expanded") {
     CHECK(only_fault(Exchange::beerxml, outside).starts_with("file:1:1: found a document type declaration"));
     CHECK(only_fault(Exchange::beerxml, "<!DOCTYPE r SYSTEM \"file:///etc/passwd\"><r/>")
               .starts_with("file:1:1: found a document type declaration"));
-    CHECK(read(with(sample("sample.xml"), "Sample &amp; Sons", "&nowhere;")).recipe.name == "&nowhere;");
+    CHECK(beerxml_recipe(with(sample("sample.xml"), "Sample &amp; Sons", "&nowhere;")).recipe.name ==
+          "&nowhere;");
 }
 
 TEST_CASE("empty elements leave out what they name") {
-    const ExchangedRecipe recipe =
-        read(with(sample("sample.xml"), "<BREWER></BREWER>", "<BREWER/><WATERS> </WATERS><NOTES/>"));
+    const ExchangedRecipe recipe = beerxml_recipe(
+        with(sample("sample.xml"), "<BREWER></BREWER>", "<BREWER/><WATERS> </WATERS><NOTES/>"));
     CHECK(recipe.recipe.name == "Sample & Sons");
     const std::string bare =
         "<RECIPES><RECIPE><NAME>Bare</NAME><STYLE/><BATCH_SIZE>20</"
@@ -92,7 +93,7 @@ TEST_CASE("empty elements leave out what they name") {
         "Malt</NAME><AMOUNT>5</AMOUNT></FERMENTABLE></FERMENTABLES><HOPS/><MISCS></MISCS><MASH><MASH_STEPS/"
         "></MASH>"
         "</RECIPE></RECIPES>";
-    CHECK(read(bare).recipe.hops.empty());
+    CHECK(beerxml_recipe(bare).recipe.hops.empty());
     CHECK(
         only_fault(Exchange::beerxml, with(bare, "<HOPS/>", "<HOPS>none</HOPS>")).find("an object in HOPS") !=
         std::string::npos);

@@ -8,7 +8,7 @@ using namespace entrywise;
 
 namespace {
 
-Node sound(const std::string& text) {
+Node document_of(const std::string& text) {
     const auto document = json_document(text, "file");
     REQUIRE(document);
     return *document;
@@ -24,7 +24,8 @@ std::string fault_of(const std::string& text) {
 }  // namespace
 
 TEST_CASE("every value knows where it stands") {
-    const Node root = sound("{\n  \"a\" : [1, -2.50e1 ,\"x\\\"y\"],\n\t\"b\":{ \"c\": true }, \"ö\": null}");
+    const Node root =
+        document_of("{\n  \"a\" : [1, -2.50e1 ,\"x\\\"y\"],\n\t\"b\":{ \"c\": true }, \"ö\": null}");
     const Node& list = *value_of(root, "a");
     CHECK(list.position == Position{2, 9});
     CHECK(list.items[0].position == Position{2, 10});

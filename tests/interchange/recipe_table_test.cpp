@@ -24,14 +24,14 @@ const std::string table =
     "coriander seed,10 g,boil,5 min\n"
     "english ale,,yeast,\n";
 
-ExchangedRecipe read(const std::string& text) {
+ExchangedRecipe table_recipe(const std::string& text) {
     return sound(Exchange::table, text);
 }
 
 }  // namespace
 
 TEST_CASE("a table of ingredients is a recipe") {
-    const ExchangedRecipe read_table = read(table);
+    const ExchangedRecipe read_table = table_recipe(table);
     const Recipe& recipe = read_table.recipe;
     CHECK(recipe.name == "file");
     CHECK(within(in(recipe.volume.middle, liter), 20.0, 1e-9));
@@ -52,7 +52,7 @@ TEST_CASE("a table of ingredients is a recipe") {
 }
 
 TEST_CASE("columns in any order, apart by tabs, with units in the header") {
-    const Recipe recipe = read(
+    const Recipe recipe = table_recipe(
                               "Time (min)\tWhen\tAmount (g)\tName\tAlpha (%)\tPrice\n"
                               "\t\tPortsmouth\tname\n"
                               "\t\t20 L\tvolume\n"

@@ -35,7 +35,7 @@ std::vector<Declaration> known_declarations() {
              .choices = {}}};
 }
 
-std::size_t missing_in(const Recipe& recipe, const Style& style) {
+std::size_t count_of_missing(const Recipe& recipe, const Style& style) {
     return missing_declarations(recipe, style, known_declarations()).size();
 }
 
@@ -64,23 +64,23 @@ std::vector<KindMiss> hop_kinds(const std::vector<std::string>& descriptors, dou
 
 TEST_CASE("what the entry form must say and the recipe does not is missing") {
     Recipe recipe;
-    CHECK(missing_in(recipe, named_style("25B", {"strength"})) == 1);
+    CHECK(count_of_missing(recipe, named_style("25B", {"strength"})) == 1);
     recipe.declares = {{"Strength", "table"}};
-    CHECK(missing_in(recipe, named_style("25B", {"strength"})) == 0);
+    CHECK(count_of_missing(recipe, named_style("25B", {"strength"})) == 0);
     recipe.declares = {{"strength", " "}};
-    CHECK(missing_in(recipe, named_style("25B", {"strength"})) == 1);
+    CHECK(count_of_missing(recipe, named_style("25B", {"strength"})) == 1);
 }
 
 TEST_CASE("the code of a variant says what it is a variant by") {
-    CHECK(missing_in(Recipe(), named_style("25B-table-pale", {"strength"})) == 0);
-    CHECK(missing_in(Recipe(), named_style("25B-pale", {"strength"})) == 1);
+    CHECK(count_of_missing(Recipe(), named_style("25B-table-pale", {"strength"})) == 0);
+    CHECK(count_of_missing(Recipe(), named_style("25B-pale", {"strength"})) == 1);
 }
 
 TEST_CASE("a base style is said by the recipe's base style") {
     Recipe recipe;
-    CHECK(missing_in(recipe, named_style("32A", {"base-style"})) == 1);
+    CHECK(count_of_missing(recipe, named_style("32A", {"base-style"})) == 1);
     recipe.base_style = StyleName{"bjcp-2021", "18B"};
-    CHECK(missing_in(recipe, named_style("32A", {"base-style"})) == 0);
+    CHECK(count_of_missing(recipe, named_style("32A", {"base-style"})) == 0);
 }
 
 TEST_CASE("a missing declaration costs points of overall impression, further ones less each") {

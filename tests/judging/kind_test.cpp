@@ -30,7 +30,7 @@ Ids ids_of(const std::vector<KindMiss>& misses) {
 }
 
 /// A profile in which nothing is sensed but these.
-Profile profile_of(const std::vector<Attribute>& sensed) {
+Profile profile_of_only(const std::vector<Attribute>& sensed) {
     Profile profile = plain_profile();
     for (const Attribute attribute : all_attributes()) {
         profile.level[attribute] = always(0.0);
@@ -43,7 +43,7 @@ Profile profile_of(const std::vector<Attribute>& sensed) {
 
 std::vector<KindMiss> misses_of(const Recipe& recipe, const Beer& beer, const std::vector<Attribute>& sensed,
                                 const std::string& style) {
-    const Profile profile = profile_of(sensed);
+    const Profile profile = profile_of_only(sensed);
     return kind_misses(recipe, Impression(beer, profile), guide_style(style), usual_score_sheet(),
                        usual_phrases().kin);
 }

@@ -56,7 +56,7 @@ Style any_style() {
 }
 
 /// The points draw by draw. The habit of the guide in choosing words is that of the style as it is printed.
-std::vector<double> points_of(const Tasting& tasting, const Style& style, const Yardstick& printed) {
+std::vector<double> points_by_draw(const Tasting& tasting, const Style& style, const Yardstick& printed) {
     Yardstick yardstick = printed;
     yardstick.style = &style;
     return points_at_risk(Impression(tasting.beer, tasting.profile), yardstick, Tariff(usual_score_sheet()))
@@ -104,8 +104,8 @@ Style with_a_wider_number(Style style) {
 
 void must_cost_no_more(const Tasting& tasting, const Style& printed, const Style& wider) {
     const Yardstick yardstick(printed, usual_palate());
-    const std::vector<double> before = points_of(tasting, printed, yardstick);
-    const std::vector<double> after = points_of(tasting, wider, yardstick);
+    const std::vector<double> before = points_by_draw(tasting, printed, yardstick);
+    const std::vector<double> after = points_by_draw(tasting, wider, yardstick);
     for (std::size_t draw = 0; draw < before.size(); ++draw) {
         RC_LOG() << fmt::format("{} as {}: {} points, {} where the style is wider\n", tasting.recipe.name,
                                 printed.code, before[draw], after[draw]);

@@ -15,7 +15,7 @@ ScoreSheet usual_sheet() {
     return sheet;
 }
 
-ScoreComparison flavor_of(double given, const PointsAtRisk& at_risk) {
+ScoreComparison compared_flavor(double given, const PointsAtRisk& at_risk) {
     Sheet sheet;
     sheet.at_risk[Section::flavor] = at_risk;
     SectionScores scores;
@@ -31,13 +31,13 @@ ScoreComparison flavor_of(double given, const PointsAtRisk& at_risk) {
 // of the section: Beer Judge Certification Program, Beer Scoresheet.
 
 TEST_CASE("an excellent flavor is as expected of a beer with nothing at risk, a fair one is not") {
-    CHECK_FALSE(flavor_of(16.0, {}).parts.has_value());
-    CHECK(flavor_of(7.0, {}).parts == Direction::below);
+    CHECK_FALSE(compared_flavor(16.0, {}).parts.has_value());
+    CHECK(compared_flavor(7.0, {}).parts == Direction::below);
 }
 
 TEST_CASE("points at risk lower what is expected and widen the span") {
-    const ScoreComparison safe = flavor_of(16.0, {});
-    const ScoreComparison risky = flavor_of(16.0, {.median = 6.0, .low = 2.0, .high = 10.0});
+    const ScoreComparison safe = compared_flavor(16.0, {});
+    const ScoreComparison risky = compared_flavor(16.0, {.median = 6.0, .low = 2.0, .high = 10.0});
     CHECK(risky.expected < safe.expected);
     CHECK(risky.high - risky.low > safe.high - safe.low);
 }
@@ -46,13 +46,13 @@ TEST_CASE("two judges within seven points of each other on the whole sheet are n
     // The rule of the table: Beer Judge Certification Program, Judge Procedures Manual, 2010. Flavor carries
     // 20 of 50.
     const double share_of_seven = 7.0 * 20.0 / 50.0;
-    const ScoreComparison comparison = flavor_of(16.0, {});
-    CHECK_FALSE(flavor_of(comparison.expected - share_of_seven, {}).parts.has_value());
-    CHECK_FALSE(flavor_of(comparison.expected + share_of_seven, {}).parts.has_value());
+    const ScoreComparison comparison = compared_flavor(16.0, {});
+    CHECK_FALSE(compared_flavor(comparison.expected - share_of_seven, {}).parts.has_value());
+    CHECK_FALSE(compared_flavor(comparison.expected + share_of_seven, {}).parts.has_value());
 }
 
 TEST_CASE("the span stays on the sheet, and sections without points are left out") {
-    const ScoreComparison ruined = flavor_of(0.0, {.median = 20.0, .low = 18.0, .high = 20.0});
+    const ScoreComparison ruined = compared_flavor(0.0, {.median = 20.0, .low = 18.0, .high = 20.0});
     CHECK(ruined.low >= 0.0);
     CHECK(ruined.expected >= 0.0);
     CHECK(compared_scores({}, Sheet(), usual_sheet()).empty());

@@ -2,8 +2,9 @@
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
+#include <string>
 
+#include "base/text.hpp"
 #include "tests/support/guide.hpp"
 
 // Levels and ranges: Beer Judge Certification Program, Beer Style Guidelines, 2021.
@@ -15,10 +16,6 @@ namespace {
 
 Style judged(const std::string& specialty, const std::string& base) {
     return judged_style(guide_style(specialty), guide_style(base));
-}
-
-bool holds(const std::vector<std::string>& words, const std::string& word) {
-    return std::find(words.begin(), words.end(), word) != words.end();
 }
 
 }  // namespace
@@ -40,9 +37,9 @@ TEST_CASE("a fruit beer on a blonde ale has the numbers of the blonde ale and it
     CHECK_FALSE(astringency->assumed);
     CHECK(word_for(SensoryScale::intensity, style.expected[Attribute::flavor_bitterness]->low) ==
           "medium-low");
-    CHECK(holds(style.grist_expected, "fruit"));
-    CHECK(holds(style.grist_inappropriate, "artificial-fruit"));
-    CHECK(holds(style.must_declare, "fruit"));
+    CHECK(contains(style.grist_expected, "fruit"));
+    CHECK(contains(style.grist_inappropriate, "artificial-fruit"));
+    CHECK(contains(style.must_declare, "fruit"));
 }
 
 TEST_CASE("a spice beer must show its spice, whatever its base says") {
@@ -62,7 +59,7 @@ TEST_CASE("a smoked best bitter must smell of smoke, though a best bitter is tak
     CHECK(*style.ranges.original_gravity->low == 1.040 * specific_gravity);
     CHECK(*style.ranges.bitterness->high == 40.0 * ibu);
     CHECK(word_for(SensoryScale::finish, style.expected[Attribute::flavor_finish]->high) == "dry");
-    CHECK(holds(style.hop_notes, "earthy"));
+    CHECK(contains(style.hop_notes, "earthy"));
 }
 
 TEST_CASE("custom is the base's") {

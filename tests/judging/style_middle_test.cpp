@@ -6,6 +6,7 @@
 
 #include "judging/sheet.hpp"
 #include "sensing/middle_of_style.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/middle.hpp"
 
@@ -14,14 +15,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-std::vector<Style> all_styles() {
-    std::vector<Style> styles;
-    for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-        styles.push_back(*usual_library().style(name));
-    }
-    return styles;
-}
-
 struct Standing {
     std::string code;
     double own_points = 0.0;
@@ -29,7 +22,7 @@ struct Standing {
 };
 
 std::vector<Standing> standings() {
-    const std::vector<Style> styles = all_styles();
+    const std::vector<Style>& styles = all_of_the_guide();
     std::vector<Standing> result;
     for (const Style& style : styles) {
         const auto middle = middle_of(style);

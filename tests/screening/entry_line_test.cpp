@@ -12,7 +12,7 @@ ClubEntry entry_of(const std::string& text, std::size_t number = 1) {
     return entry_of_line({text, number, false}, "input");
 }
 
-std::string fault_of(const std::string& text, std::size_t number = 1) {
+std::string fault_of_line(const std::string& text, std::size_t number = 1) {
     const ClubEntry entry = entry_of(text, number);
     REQUIRE_FALSE(entry.faults.empty());
     return to_line(entry.faults.front());
@@ -50,15 +50,16 @@ TEST_CASE("a recipe may stand in a file") {
 
 TEST_CASE("an empty number is none, as an empty field of a table is") {
     CHECK(entry_of(R"({"entry": "", "recipe": "a.yaml"})", 4).number == "line 4");
-    CHECK(fault_of(R"({"entry": "1", "recipe": ""})").find("found no `recipe`") != std::string::npos);
+    CHECK(fault_of_line(R"({"entry": "1", "recipe": ""})").find("found no `recipe`") != std::string::npos);
 }
 
 TEST_CASE("a bad line is an entry with a fault that tells its line") {
-    CHECK(fault_of("{\"entry\": 1,", 17).starts_with("input:17:"));
-    CHECK(fault_of("[]", 3).starts_with("input:3:1: found no object"));
-    CHECK(fault_of("{}").starts_with("input:1:1: found no `recipe`"));
-    CHECK(fault_of(R"({"recipe": ["a"]})").starts_with("input:1:12: found a list or an object for `recipe`"));
-    CHECK(fault_of(R"({"recipe": "a", "recipe": "b"})").find("again") != std::string::npos);
+    CHECK(fault_of_line("{\"entry\": 1,", 17).starts_with("input:17:"));
+    CHECK(fault_of_line("[]", 3).starts_with("input:3:1: found no object"));
+    CHECK(fault_of_line("{}").starts_with("input:1:1: found no `recipe`"));
+    CHECK(fault_of_line(R"({"recipe": ["a"]})")
+              .starts_with("input:1:12: found a list or an object for `recipe`"));
+    CHECK(fault_of_line(R"({"recipe": "a", "recipe": "b"})").find("again") != std::string::npos);
     const ClubEntry too_long = entry_of_line({"", 4, true}, "input");
     REQUIRE(too_long.faults.size() == 1);
     CHECK(too_long.faults[0].place == Place{"input", {4, 1}});

@@ -14,7 +14,7 @@ std::vector<ClubEntry> entries_of(const std::string& text) {
     return *entries;
 }
 
-std::string fault_of(const std::string& text) {
+std::string fault_of_table(const std::string& text) {
     const auto entries = read_entry_table(text, "entries.csv");
     REQUIRE_FALSE(entries);
     return to_line(entries.faults.front());
@@ -70,9 +70,9 @@ TEST_CASE("a wrong line is a fault of its entry alone, with its place") {
 }
 
 TEST_CASE("what is no table of entries is refused") {
-    CHECK(fault_of("").starts_with("entries.csv: found nothing"));
-    CHECK(fault_of("entry,category\n1,21A\n").starts_with("entries.csv:1:1: found no column 'recipe'"));
-    CHECK(fault_of("recipe,style,category\na.yaml,,\n")
+    CHECK(fault_of_table("").starts_with("entries.csv: found nothing"));
+    CHECK(fault_of_table("entry,category\n1,21A\n").starts_with("entries.csv:1:1: found no column 'recipe'"));
+    CHECK(fault_of_table("recipe,style,category\na.yaml,,\n")
               .starts_with("entries.csv:1:14: found the column 'category' again"));
-    CHECK(fault_of("recipe\n\"a.yaml\n").starts_with("entries.csv:2:1: found a quotation mark"));
+    CHECK(fault_of_table("recipe\n\"a.yaml\n").starts_with("entries.csv:2:1: found a quotation mark"));
 }

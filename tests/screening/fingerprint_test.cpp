@@ -2,18 +2,12 @@
 
 #include <doctest/doctest.h>
 
-#include "reading/recipe_file.hpp"
-#include "tests/support/guide.hpp"
+#include "tests/support/demo.hpp"
 
 using namespace entrywise;
 using namespace entrywise::testing;
 
 namespace {
-
-Recipe demo(const std::string& name) {
-    return *read_recipe(std::string(ENTRYWISE_SOURCE_DIR) + "/recipes/" + name + ".yaml",
-                        usual_library().ingredients());
-}
 
 std::uint64_t fingerprint_of_text(const std::string& text) {
     Fingerprint fingerprint;
