@@ -8,7 +8,7 @@ namespace entrywise {
 
 namespace {
 
-std::string in_quotes(std::string_view text) {
+std::string in_fish_quotes(std::string_view text) {
     return in_quotes(text, "\\'");
 }
 
@@ -35,7 +35,7 @@ std::string condition(const DescribedCommand& command, const std::vector<Describ
 std::string values_of(const Acceptance& accepted) {
     switch (accepted.kind) {
         case Accepted::words:
-            return fmt::format("-f -a {}", in_quotes(joined(accepted.words, " ")));
+            return fmt::format("-f -a {}", in_fish_quotes(joined(accepted.words, " ")));
         case Accepted::style:
             return accepted.several ? "-f -a '(__fish_append , (__entrywise_styles))'"
                                     : "-f -a '(__entrywise_styles)'";
@@ -55,8 +55,8 @@ std::string values_of(const Acceptance& accepted) {
 std::string option_line(const std::string& when, const DescribedOption& option) {
     const std::string letter = option.letter.empty() ? std::string() : " -s " + option.letter.substr(1);
     const std::string value = option.value.empty() ? " -f" : " -r " + values_of(option.accepted);
-    return fmt::format("complete -c entrywise -n {}{} -l {} -d {}{}\n", in_quotes(when), letter,
-                       option.name.substr(2), in_quotes(option.description), value);
+    return fmt::format("complete -c entrywise -n {}{} -l {} -d {}{}\n", in_fish_quotes(when), letter,
+                       option.name.substr(2), in_fish_quotes(option.description), value);
 }
 
 }  // namespace
@@ -77,12 +77,12 @@ end
     for (const DescribedCommand& command : commands) {
         const std::string when = condition(command, commands);
         for (const DescribedCommand& each : commands_below(command, commands)) {
-            text += fmt::format("complete -c entrywise -n {} -f -a {} -d {}\n", in_quotes(when),
-                                each.words.back(), in_quotes(each.description));
+            text += fmt::format("complete -c entrywise -n {} -f -a {} -d {}\n", in_fish_quotes(when),
+                                each.words.back(), in_fish_quotes(each.description));
         }
         if (!command.has_commands) {
-            text +=
-                fmt::format("complete -c entrywise -n {} {}\n", in_quotes(when), values_of(command.accepted));
+            text += fmt::format("complete -c entrywise -n {} {}\n", in_fish_quotes(when),
+                                values_of(command.accepted));
         }
         for (const DescribedOption& option : command.options) {
             text += option_line(when, option);

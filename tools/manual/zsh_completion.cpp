@@ -8,7 +8,7 @@ namespace entrywise {
 
 namespace {
 
-std::string in_quotes(std::string_view text) {
+std::string in_zsh_quotes(std::string_view text) {
     return in_quotes(text, "'\\''");
 }
 
@@ -49,9 +49,10 @@ std::string specification(const DescribedOption& option) {
                              : fmt::format(":{}:{}", in_brackets(option.value), action_for(option.accepted));
     const std::string rest = fmt::format("[{}]{}", in_brackets(option.description), value);
     if (option.letter.empty()) {
-        return in_quotes("*" + option.name + rest);
+        return in_zsh_quotes("*" + option.name + rest);
     }
-    return fmt::format("{} {}", in_quotes("*" + option.letter + rest), in_quotes("*" + option.name + rest));
+    return fmt::format("{} {}", in_zsh_quotes("*" + option.letter + rest),
+                       in_zsh_quotes("*" + option.name + rest));
 }
 
 std::string specifications(const DescribedCommand& command) {
@@ -69,7 +70,7 @@ std::string function_of_branch(const DescribedCommand& command,
     std::string cases;
     for (const DescribedCommand& each : commands_below(command, commands)) {
         names += fmt::format(" \\\n                {}",
-                             in_quotes(each.words.back() + ":" + in_brackets(each.description)));
+                             in_zsh_quotes(each.words.back() + ":" + in_brackets(each.description)));
         cases +=
             fmt::format("                {}) _entrywise{} ;;\n", each.words.back(), function_suffix(each));
     }
