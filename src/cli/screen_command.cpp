@@ -85,7 +85,10 @@ Outcome<Evening> evening_for(const Call& call) {
     }
     for (const auto& [guide, styles] : evening.styles) {
         evening.line_ups.try_emplace(guide, styles, known->handbook);
-        library.keep(styles);
+        // A competition's own styles ask for more than those of the guide that they go by.
+        if (!evening.competition) {
+            library.keep(styles);
+        }
     }
     for (const std::string& code : call.categories) {
         const bool names_its_guide = evening.guide.empty() || code.find('/') != std::string::npos;
