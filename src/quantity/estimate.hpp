@@ -58,9 +58,10 @@ class Estimate {
             std::vector<double> numbers(count());
             std::transform(draws_.begin(), draws_.end(), numbers.begin(),
                            [](const Value& draw) { return draw.value(); });
+            const std::array<double, ranks> found = values_at_ranks(numbers, asked);
             std::array<Value, ranks> values;
-            std::ranges::transform(values_at_ranks(numbers, asked), values.begin(),
-                                   [](double number) { return Value::from_value(number); });
+            std::transform(found.begin(), found.end(), values.begin(),
+                           [](double number) { return Value::from_value(number); });
             return values;
         }
     }
