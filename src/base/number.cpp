@@ -3,7 +3,9 @@
 #include <fast_float/fast_float.h>
 #include <fmt/format.h>
 
+#include <array>
 #include <cmath>
+#include <cstddef>
 #include <system_error>
 
 namespace entrywise {
@@ -69,6 +71,19 @@ std::string shortest(double number) {
 }
 
 double rounded(double number, int decimals) {
+    constexpr std::array steps_per_unit{1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};
+    constexpr double most_steps = 1e9;
+    constexpr double surely_no_tie = 1e-6;
+    if (decimals >= 0 && static_cast<std::size_t>(decimals) < steps_per_unit.size()) {
+        const double per_unit = steps_per_unit[static_cast<std::size_t>(decimals)];
+        const double steps = number * per_unit;
+        const double whole_steps = std::nearbyint(steps);
+        // The quotient of two whole numbers is the double nearest to that decimal, as reading its text gives
+        // it.
+        if (std::abs(steps) < most_steps && std::abs(steps - whole_steps) < 0.5 - surely_no_tie) {
+            return whole_steps / per_unit + 0.0;
+        }
+    }
     return number_from(fixed(number, decimals)).value_or(number);
 }
 

@@ -196,7 +196,12 @@ std::string number_in(const UnitSpelling& unit, double canonical) {
     constexpr int most_decimals = 20;
     constexpr double same = 1e-12;
     const double written = written_in(unit, canonical);
+    const double clearly_another = 1e-9 * std::max(std::abs(written), 1.0);
     for (int decimals = 0; decimals <= most_decimals; ++decimals) {
+        // Most are told from the number by calculating, which takes less time than to write and read them.
+        if (std::abs(rounded(written, decimals) - written) > clearly_another) {
+            continue;
+        }
         std::string text = fixed(written, decimals);
         const auto number = number_from(text);
         if (number && std::abs(canonical_of(unit, *number) - canonical) <= same * std::abs(canonical)) {

@@ -2,7 +2,10 @@
 
 #include <doctest/doctest.h>
 
+#include <array>
 #include <cmath>
+#include <cstdio>
+#include <cstdlib>
 #include <limits>
 #include <random>
 
@@ -50,6 +53,25 @@ TEST_CASE("rounded is what fixed prints") {
     CHECK(rounded(1.05649, 3) == 1.056);
     CHECK(rounded(-0.0004, 3) == 0.0);
     CHECK(std::isnan(rounded(std::numeric_limits<double>::quiet_NaN(), 3)));
+}
+
+TEST_CASE("rounded is what the standard library prints and reads") {
+    std::mt19937_64 generator(20261129);
+    std::uniform_real_distribution<double> exponent(-9.0, 12.0);
+    std::uniform_int_distribution<int> any_decimals(0, 12);
+    std::uniform_int_distribution<int> halves(-4000, 4000);
+    const auto printed_and_read = [](double number, int decimals) {
+        std::array<char, 400> text{};
+        std::snprintf(text.data(), text.size(), "%.*f", decimals, number);
+        return std::strtod(text.data(), nullptr);
+    };
+    for (int index = 0; index < 10'000; ++index) {
+        const int decimals = any_decimals(generator);
+        const double number = (index % 2 == 0 ? 1.0 : -1.0) * std::pow(10.0, exponent(generator));
+        REQUIRE(rounded(number, decimals) == printed_and_read(number, decimals));
+        const double tie = 0.5 * halves(generator) / std::pow(10.0, decimals);
+        REQUIRE(rounded(tie, decimals) == printed_and_read(tie, decimals));
+    }
 }
 
 TEST_CASE("the shortest text reads back as the very same number") {
