@@ -119,7 +119,7 @@ async function readName(page, name, told) {
 
 async function secondsToOpen(file, told) {
   let least = Infinity;
-  for (let time = 0; time < 3; ++time) {
+  for (let time = 0; time < 3 || (time < 12 && least > 1); ++time) {
     const { page, context } = await open(file, { viewport: { width: 1280, height: 800 } }, told);
     least = Math.min(least, await page.evaluate(() => performance.getEntriesByType("navigation")[0].duration / 1000));
     await context.close();
