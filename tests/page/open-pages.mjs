@@ -189,14 +189,14 @@ for (const entry of what === "time" ? [] : readdirSync(folder).filter((name) => 
   if (bytes > (mostBytes[name] ?? usualMostBytes)) told(`${bytes} bytes`);
   const { page, context } = await open(file, {}, told);
   const given = names[name.replace(/-rank$/, "")];
-  // A thousand rows would take axe minutes; a page of a few has every kind of row as well.
+  // A thousand rows would take axe minutes, and a page of a few has every kind of row as well; nor does it mind a name.
   const isLarge = name === "screen-large";
-  await lookAt(page, !isLarge && !(given && kind === "rank"), told);
+  await lookAt(page, !isLarge && !given, told);
   await walkByKeyboard(page, told);
   if (given) await readName(page, given, told);
   const counts = [];
   if (name === "screen-names") await readNames(page, told);
-  for (const format of isLarge ? [] : ["A4", "Letter"]) {
+  for (const format of isLarge ? [] : given ? ["A4"] : ["A4", "Letter"]) {
     counts.push(await print(page, format, sheets[kind], told));
   }
   await context.close();
