@@ -117,11 +117,11 @@ std::string span_of(const std::string& low, const std::string& high, const TextS
 }
 
 constexpr std::size_t count_columns = 8;
-constexpr std::size_t span_columns = 10;
+constexpr std::size_t flight_span_columns = 10;
 
 std::size_t flight_columns(const TextStyle& style) {
     constexpr std::size_t enough = 36;
-    return std::min(enough, style.width - count_columns - 2 * span_columns);
+    return std::min(enough, style.width - count_columns - 2 * flight_span_columns);
 }
 
 /// The row of a flight, with its entries behind it where they fit into the line, and else below.
@@ -133,9 +133,10 @@ std::string flight_text(const Flight& flight, const std::vector<Screened>& entri
     const std::string line =
         cell(name_of(flight), flight_columns(style), style) +
         at_right(std::to_string(flight.order.size()), count_columns) +
-        at_right(span_of(alcohol(flight.alcohol.low), alcohol(flight.alcohol.high), style), span_columns) +
+        at_right(span_of(alcohol(flight.alcohol.low), alcohol(flight.alcohol.high), style),
+                 flight_span_columns) +
         at_right(span_of(bitterness(flight.bitterness.low), bitterness(flight.bitterness.high), style),
-                 span_columns);
+                 flight_span_columns);
     const std::string order = shown(numbers_of(entries, flight.order), style);
     const bool fits = character_count(line) + 2 + character_count(order) <= style.width;
     return fits ? line + "  " + order + '\n'
@@ -148,8 +149,8 @@ std::string flights_text(const std::vector<Flight>& flights, const std::vector<S
         return {};
     }
     const std::string header = at_left("Flights, from light to strong", flight_columns(style)) +
-                               at_right("Entries", count_columns) + at_right("ABV", span_columns) +
-                               at_right("IBU", span_columns);
+                               at_right("Entries", count_columns) + at_right("ABV", flight_span_columns) +
+                               at_right("IBU", flight_span_columns);
     std::string text = '\n' + bold(header, style) + '\n';
     for (const Flight& flight : flights) {
         text += flight_text(flight, entries, style);
