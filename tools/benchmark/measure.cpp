@@ -1,10 +1,12 @@
 // Runs commands as whole processes, in turn, so that what else the machine does meets all of them alike.
 // Usage: benchmark_measure RUNS NAME COMMAND [ARGUMENT...] [-- NAME COMMAND [ARGUMENT...]]...
-// Prints wall time and peak memory of each, and the ratio of its median time to that of the last.
+// Prints wall time, processor time and peak memory of each, and the ratio of its median wall time to that of
+// the last.
 
 #include <fcntl.h>
 #include <fmt/core.h>
 #include <sys/resource.h>
+#include <sys/time.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -25,8 +27,13 @@ struct Command {
     std::string name;
     std::vector<char*> words;  ///< ends with a null, as exec wants it
     std::vector<double> milliseconds;
+    std::vector<double> processor_milliseconds;  ///< of all its threads and the processes that it waits for
     long peak_kilobytes = 0;
 };
+
+double milliseconds_of(const timeval& time) {
+    return 1e3 * static_cast<double>(time.tv_sec) + 1e-3 * static_cast<double>(time.tv_usec);
+}
 
 /// One run with its output thrown away; false if the program failed or could not be started.
 bool run(Command& command) {
@@ -46,6 +53,7 @@ bool run(Command& command) {
     }
     const std::chrono::duration<double, std::milli> taken = std::chrono::steady_clock::now() - start;
     command.milliseconds.push_back(taken.count());
+    command.processor_milliseconds.push_back(milliseconds_of(used.ru_utime) + milliseconds_of(used.ru_stime));
     command.peak_kilobytes = std::max(command.peak_kilobytes, used.ru_maxrss);
     return WIFEXITED(status) && WEXITSTATUS(status) == 0;
 }
@@ -62,7 +70,8 @@ std::vector<Command> commands_in(const std::vector<char*>& arguments) {
         if (std::string_view(argument) == "--") {
             expects_name = true;
         } else if (expects_name) {
-            commands.push_back({.name = argument, .words = {}, .milliseconds = {}});
+            commands.push_back(
+                {.name = argument, .words = {}, .milliseconds = {}, .processor_milliseconds = {}});
             expects_name = false;
         } else {
             commands.back().words.push_back(argument);
@@ -82,14 +91,14 @@ std::optional<int> runs_in(std::string_view text) {
 }
 
 void print_table(const std::vector<Command>& commands) {
-    fmt::print("{:<28}{:>12}{:>12}{:>12}{:>8}\n", "whole process", "median ms", "90 % ms", "peak MB",
-               "ratio");
+    fmt::print("{:<28}{:>12}{:>12}{:>14}{:>12}{:>8}\n", "whole process", "median ms", "90 % ms",
+               "processor ms", "peak MB", "ratio");
     const double yardstick = quantile(commands.back().milliseconds, 0.5);
     for (const Command& command : commands) {
         const double median = quantile(command.milliseconds, 0.5);
-        fmt::print("{:<28}{:>12.2f}{:>12.2f}{:>12.1f}{:>8.1f}\n", command.name, median,
-                   quantile(command.milliseconds, 0.9), static_cast<double>(command.peak_kilobytes) / 1024.0,
-                   median / yardstick);
+        fmt::print("{:<28}{:>12.2f}{:>12.2f}{:>14.2f}{:>12.1f}{:>8.1f}\n", command.name, median,
+                   quantile(command.milliseconds, 0.9), quantile(command.processor_milliseconds, 0.5),
+                   static_cast<double>(command.peak_kilobytes) / 1024.0, median / yardstick);
     }
 }
 
