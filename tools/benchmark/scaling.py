@@ -13,7 +13,7 @@ import textwrap
 from typing import NamedTuple
 
 NAMES = {"one": "screening, one thread", "all": "screening, all threads", "parse": "parsing alone",
-         "numpy": "NumPy, one thread", "spreadsheet": "spreadsheet"}
+         "numpy": "NumPy, one thread", "spreadsheet": "spreadsheet, five formulas"}
 THIN_SPACE = "\u202f"
 
 
@@ -43,10 +43,10 @@ def shown(value):
 
 
 NOTE = (
-    "All threads: {threads}. Seconds are those of whole processes, run in turn: the median of five up to 100 entries, of "
-    "three up to 1 000, else of one. Parsing alone reads the same files with yaml-cpp. NumPy does the core of the same "
-    "work, on the first 20 entries, its start left out. The spreadsheet calculates five formulas an entry once, where "
-    "screening draws what is uncertain 512 times and looks for the best style; it is written beforehand."
+    "All threads: {threads}. Seconds are those of whole processes, run in turn: the median of five up to 100 entries, "
+    "of three up to 1 000, else of one. Parsing alone reads the same files with yaml-cpp. NumPy does the core of the "
+    "same work, on the first 20 entries, its start left out. The spreadsheet calculates five formulas an entry once, "
+    "where screening draws what is uncertain 512 times and looks for the best style; it is written beforehand."
 )
 BUSY = (
     "The machine was busy with something else: screening on one thread had a core for {share:.0%} of its seconds. "
@@ -114,7 +114,7 @@ text { font: 14px system-ui, "Segoe UI", Roboto, "Noto Sans", "Liberation Sans",
 .mark { stroke-width: 2.25; fill: var(--paper); } .all.mark { fill: var(--screening); }
 """
 WIDTH, HEIGHT = 840, 500
-LEFT, RIGHT, TOP, BOTTOM = 78, 560, 88, 430
+LEFT, RIGHT, TOP, BOTTOM = 78, 550, 88, 430
 LABEL_HEIGHT = 20
 
 
@@ -169,16 +169,19 @@ def plot(found):
         lines.setdefault(contender, []).append((entries, figures.rate))
     counts = [entries for line in lines.values() for entries, _ in line]
     rates = [rate for line in lines.values() for _, rate in line]
-    across = Scale(decade_below(min(counts)), max(decade_above(max(counts)), 10 * decade_below(min(counts))), LEFT, RIGHT)
+    fewest = decade_below(min(counts))
+    across = Scale(fewest, max(decade_above(max(counts)), 10 * fewest), LEFT, RIGHT)
     up = Scale(decade_below(min(rates)), 1.5 * max(rates), BOTTOM, TOP)
 
     def number(value):
-        return f"{value:,.0f}".replace(",", THIN_SPACE) if value >= 1 else f"{value:g}"
+        return f"{value:,.0f}".replace(",", THIN_SPACE) if value >= 10 else f"{value:.2g}"
 
-    words = "; ".join(f"{NAMES[contender]}: {', '.join(f'{number(rate)} at {number(entries)}' for entries, rate in line)}"
-                      for contender, line in lines.items())
-    parts = [f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" width="{WIDTH}" height="{HEIGHT}" '
-             'role="img" aria-labelledby="title words">',
+    def in_words(line):
+        return ", ".join(f"{number(rate)} at {number(entries)}" for entries, rate in line)
+
+    words = "; ".join(f"{NAMES[contender]}: {in_words(line)}" for contender, line in lines.items())
+    parts = [f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {HEIGHT}" width="{WIDTH}" '
+             f'height="{HEIGHT}" role="img" aria-labelledby="title words">',
              '<title id="title">Entries a second by the number of entries</title>',
              f'<desc id="words">{words}.</desc>', f"<style>{STYLE}</style>",
              f'<rect class="paper" width="{WIDTH}" height="{HEIGHT}"/>',
@@ -193,7 +196,8 @@ def plot(found):
         parts.append(f'<path class="edge" d="M{x:.1f} {BOTTOM}v6"/>')
         parts.append(f'<text class="quiet middle" x="{x:.1f}" y="{BOTTOM + 24}">{number(entries)}</text>')
     parts.append(f'<path class="edge" d="M{LEFT} {BOTTOM}H{RIGHT}"/>')
-    parts.append(f'<text class="quiet middle" x="{(LEFT + RIGHT) / 2}" y="{BOTTOM + 50}">Entries screened at once</text>')
+    middle = (LEFT + RIGHT) / 2
+    parts.append(f'<text class="quiet middle" x="{middle}" y="{BOTTOM + 50}">Entries screened at once</text>')
 
     ends = sorted((up.at(line[-1][1]), contender) for contender, line in lines.items())
     for (height, contender), label in zip(ends, apart([height for height, _ in ends])):

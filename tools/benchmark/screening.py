@@ -5,9 +5,10 @@ Usage: screening.py ENTRIES [FIRST]     a folder of recipe files, of which only 
 
 For each entry: the file is read with PyYAML's parser in C; 512 draws of what is uncertain give gravity,
 attenuation, alcohol, bitterness (Tinseth) and color (Morey); forty levels come from these by straight lines (of
-made-up slopes against made-up limits, as only their cost counts); all styles are held against all draws at once: distance outside each range and level, chance of notice, points. It
-models less than the program does (one utilization for all hops, no steps of mash, hop stand or dry hop, no yeast
-character, nothing customary), so it is a lower bound of what the same work costs in NumPy.
+made-up slopes against made-up limits, as only their cost counts); all styles are held against all draws at once:
+distance outside each range and level, chance of notice, points. It models less than the program does (one utilization
+for all hops, no steps of mash, hop stand or dry hop, no yeast character, nothing customary), so it is a lower bound of
+what the same work costs in NumPy.
 """
 
 import pathlib

@@ -93,8 +93,8 @@ def hop(item):
 def entry_of(text, known):
     parts = dict(PART.findall(text))
     attenuation = dict(FIELD.findall(parts.get("yeast", ""))).get("attenuation", "")
-    return Entry(quantity(parts.get("volume", "")) or VOLUME, number(parts.get("efficiency", "").strip(), EFFICIENCY, 100),
-                 number(attenuation, ATTENUATION, 100),
+    return Entry(quantity(parts.get("volume", "")) or VOLUME,
+                 number(parts.get("efficiency", "").strip(), EFFICIENCY, 100), number(attenuation, ATTENUATION, 100),
                  [fermentable(item, known) for item in items(parts.get("grist", ""))],
                  [hop(item) for item in items(parts.get("hops", "")) if item.get("add", "boil") == "boil"])
 
@@ -121,7 +121,7 @@ def column(index):
 
 
 class Layout:
-    """Volume, efficiency, attenuation; then of all fermentables the masses, of all the extracts and so on; then hops."""
+    """Volume, efficiency, attenuation; of all fermentables the masses, of all the extracts and so on; then hops."""
 
     def __init__(self, entries):
         self.fermentables = max(1, *(len(entry.grist) for entry in entries))
