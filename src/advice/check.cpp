@@ -9,8 +9,6 @@
 #include "advice/kind_note.hpp"
 #include "advice/note.hpp"
 #include "judging/specialty.hpp"
-#include "judging/tasting.hpp"
-#include "judging/verdict.hpp"
 
 namespace entrywise {
 
@@ -76,14 +74,12 @@ std::string basis_of(const Style& style, const std::optional<Style>& base_style,
 
 enum class Depth { at_a_glance, in_full };
 
-Check check_of(Tasting tasting, const Style& style, const Handbook& handbook,
-               const std::optional<Style>& base_style, const Tariff& tariff, Depth depth) {
-    const PhraseBook& phrases = handbook.phrases;
+Check check_of(Tasting tasting, Judged judged, const PhraseBook& phrases, Depth depth) {
     Check result;
-    result.base_style = style.varies ? base_style : std::nullopt;
-    result.style = result.base_style ? judged_style(style, *result.base_style) : style;
-    result.basis = basis_of(style, result.base_style, phrases);
-    Verdict verdict = verdict_on(tasting, result.style, handbook, tariff);
+    result.style = std::move(judged.style);
+    result.base_style = std::move(judged.base_style);
+    result.basis = std::move(judged.basis);
+    Verdict& verdict = judged.verdict;
     result.recipe = std::move(tasting.recipe);
     result.beer = std::move(tasting.beer);
     result.profile = std::move(tasting.profile);
@@ -106,13 +102,24 @@ Check check_of(Tasting tasting, const Style& style, const Handbook& handbook,
 
 Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style) {
-    return check_of(taste(recipe, handbook.perception), style, handbook, base_style,
-                    Tariff(handbook.score_sheet), Depth::in_full);
+    Tasting tasting = taste(recipe, handbook.perception);
+    Judged by_style = judged(tasting, Impression(tasting.beer, tasting.profile), style, base_style, handbook,
+                             Tariff(handbook.score_sheet));
+    return check_of(std::move(tasting), std::move(by_style), handbook.phrases, Depth::in_full);
 }
 
-Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook, const Tariff& tariff,
-                        const std::optional<Style>& base_style) {
-    return check_of(std::move(tasting), style, handbook, base_style, tariff, Depth::at_a_glance);
+Judged judged(const Tasting& tasting, const Impression& impression, const Style& style,
+              const std::optional<Style>& base_style, const Handbook& handbook, const Tariff& tariff) {
+    Judged result;
+    result.base_style = style.varies ? base_style : std::nullopt;
+    result.style = result.base_style ? judged_style(style, *result.base_style) : style;
+    result.basis = basis_of(style, result.base_style, handbook.phrases);
+    result.verdict = verdict_on(tasting, impression, result.style, handbook, tariff);
+    return result;
+}
+
+Check check_at_a_glance(Tasting tasting, Judged judged, const Handbook& handbook) {
+    return check_of(std::move(tasting), std::move(judged), handbook.phrases, Depth::at_a_glance);
 }
 
 }  // namespace entrywise

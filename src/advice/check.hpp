@@ -6,8 +6,11 @@
 
 #include "advice/caution.hpp"
 #include "brewing/beer.hpp"
+#include "judging/impression.hpp"
 #include "judging/sheet.hpp"
+#include "judging/tariff.hpp"
 #include "judging/tasting.hpp"
+#include "judging/verdict.hpp"
 #include "recipe/recipe.hpp"
 #include "sensing/profile.hpp"
 #include "style/handbook.hpp"
@@ -49,9 +52,20 @@ struct Check {
 Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style = {});
 
-/// The same of a recipe that is tasted already, and without what takes trials of it: findings come with their
+/// A tasting held against a style, or against a style that varies and the base style declared for it, before
+/// anything of it is put in words.
+struct Judged {
+    Style style;
+    std::optional<Style> base_style;
+    std::string basis;
+    Verdict verdict;
+};
+
+Judged judged(const Tasting& tasting, const Impression& impression, const Style& style,
+              const std::optional<Style>& base_style, const Handbook& handbook, const Tariff& tariff);
+
+/// The check of a tasting that was judged, without what takes trials of its recipe: findings come with their
 /// notes, but without causes and corrections.
-Check check_at_a_glance(Tasting tasting, const Style& style, const Handbook& handbook, const Tariff& tariff,
-                        const std::optional<Style>& base_style = {});
+Check check_at_a_glance(Tasting tasting, Judged judged, const Handbook& handbook);
 
 }  // namespace entrywise

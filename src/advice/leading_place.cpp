@@ -34,10 +34,11 @@ void keep_leaders(std::vector<Candidate>& candidates, std::size_t draws) {
 
 }  // namespace
 
-std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& line_up,
-                                        const std::optional<StyleName>& judged_elsewhere) {
+std::optional<EntryPlace> leading_place(const Tasting& tasting, const Impression& impression,
+                                        const LineUp& line_up,
+                                        const std::optional<JudgedAlready>& judged_already) {
     constexpr std::size_t more_draws = 64;
-    Ranker ranker(tasting, line_up);
+    Ranker ranker(tasting, impression, line_up);
     std::vector<Candidate> leaders = ranker.leading();
     if (leaders.empty()) {
         return std::nullopt;
@@ -47,13 +48,12 @@ std::optional<EntryPlace> leading_place(const Tasting& tasting, const LineUp& li
         ranker.hold(leaders, more_draws);
         keep_leaders(leaders, more_draws);
     }
-    const Candidate& first = leaders.front();
-    const bool is_known = judged_elsewhere && first.base == nullptr && name_of(first) == *judged_elsewhere;
-    if (leaders.size() == 1 && is_known) {
-        return place_of(first);
-    }
     for (Candidate& candidate : leaders) {
-        ranker.hold(candidate);
+        if (judged_already && candidate.base == nullptr && name_of(candidate) == judged_already->name) {
+            Ranker::take_points(candidate, judged_already->points);
+        } else {
+            ranker.hold(candidate);
+        }
     }
     return place_of(*std::min_element(leaders.begin(), leaders.end(), is_closer));
 }

@@ -21,12 +21,6 @@ double mean_of(const Estimate<double>& estimate) {
     return std::accumulate(draws.begin(), draws.end(), 0.0) / static_cast<double>(draws.size());
 }
 
-void count(Candidate& candidate, Estimate<double> points) {
-    candidate.points = std::move(points);
-    candidate.fit.points = mean_of(candidate.points);
-    candidate.distance = distance_of(candidate.fit, usual_fit_weights());
-}
-
 /// Of a style and its variants only the closest stays; the candidates are in order.
 void keep_one_of_each(std::vector<Candidate>& candidates) {
     std::set<std::string_view> seen;
@@ -74,10 +68,10 @@ bool are_one_entry(const StyleName& first, const StyleName& second) {
 Ranker::OnBase::OnBase(const Style& specialty, const Style& base, const Perception& perception)
     : style(judged_style(specialty, base)), yardstick(style, perception) {}
 
-Ranker::Ranker(const Tasting& tasting, const LineUp& line_up)
+Ranker::Ranker(const Tasting& tasting, const Impression& impression, const LineUp& line_up)
     : tasting_(tasting),
       line_up_(line_up),
-      all_draws_(tasting.beer, tasting.profile),
+      all_draws_(impression),
       few_draws_(all_draws_, few_draws),
       numbers_(tasting.beer),
       custom_(tasting.recipe, tasting.beer, line_up.words()),
@@ -111,6 +105,12 @@ void Ranker::hold(Candidate& candidate) const {
     hold_against(all_draws_, candidate);
 }
 
+void Ranker::take_points(Candidate& candidate, Estimate<double> points) {
+    candidate.points = std::move(points);
+    candidate.fit.points = mean_of(candidate.points);
+    candidate.distance = distance_of(candidate.fit, usual_fit_weights());
+}
+
 void Ranker::hold(std::vector<Candidate>& candidates, std::size_t first_draws) const {
     const Impression impression(all_draws_, first_draws);
     for (Candidate& candidate : candidates) {
@@ -121,7 +121,7 @@ void Ranker::hold(std::vector<Candidate>& candidates, std::size_t first_draws) c
 void Ranker::judge_fully(Candidate& candidate) const {
     candidate.sheet = judge(all_draws_, *candidate.yardstick, line_up_.tariff(),
                             findings_of_kind(all_draws_, *candidate.judged));
-    count(candidate, candidate.sheet->points);
+    take_points(candidate, candidate.sheet->points);
 }
 
 /// The styles that stand alone, held against what needs no palate. Distances can only grow from here.
@@ -186,7 +186,7 @@ void Ranker::fit_customs(Candidate& candidate, const CustomOfStyle& custom, doub
 }
 
 void Ranker::hold_against(const Impression& impression, Candidate& candidate) const {
-    count(candidate, points_at_risk(impression, *candidate.yardstick, line_up_.tariff(),
+    take_points(candidate, points_at_risk(impression, *candidate.yardstick, line_up_.tariff(),
                                     findings_of_kind(impression, *candidate.judged)));
 }
 

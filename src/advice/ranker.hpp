@@ -38,11 +38,11 @@ bool is_closer(const Candidate& first, const Candidate& second);
 bool are_one_entry(const StyleName& first, const StyleName& second);
 
 /// Holds one tasting against the styles of a line-up: all of them against the first few draws, which tell
-/// roughly who comes first, and any of them against as many as it takes. Tasting and line-up must last as
-/// long as it does, and it as long as its candidates.
+/// roughly who comes first, and any of them against as many as it takes. Tasting, impression and line-up must
+/// last as long as it does, and it as long as its candidates.
 class Ranker {
   public:
-    Ranker(const Tasting& tasting, const LineUp& line_up);
+    Ranker(const Tasting& tasting, const Impression& impression, const LineUp& line_up);
 
     /// Every style, and the specialty styles that the recipe has what it takes for on the styles that fit
     /// best, held against few draws; closest first, a style and its variants once.
@@ -54,6 +54,9 @@ class Ranker {
     /// Holds candidates against the first so many draws, or one against all of them.
     void hold(std::vector<Candidate>& candidates, std::size_t first_draws) const;
     void hold(Candidate& candidate) const;
+
+    /// Gives a candidate the points that it was found to lose elsewhere.
+    static void take_points(Candidate& candidate, Estimate<double> points);
 
     /// The same against all draws, with what is found.
     void judge_fully(Candidate& candidate) const;
@@ -80,7 +83,7 @@ class Ranker {
 
     const Tasting& tasting_;
     const LineUp& line_up_;
-    Impression all_draws_;
+    const Impression& all_draws_;
     Impression few_draws_;
     NumberFit numbers_;
     CustomOfRecipe custom_;

@@ -89,7 +89,8 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
              const std::optional<StyleName>& declared) {
     const Tasting tasting = taste(recipe, handbook.perception);
     const LineUp line_up(styles, handbook);
-    Ranker ranker(tasting, line_up);
+    const Impression impression(tasting.beer, tasting.profile);
+    Ranker ranker(tasting, impression, line_up);
     std::vector<Candidate> candidates = ranker.all();
     const std::size_t finely = std::min(held_finely, candidates.size());
     const auto end_of_finely = candidates.begin() + static_cast<std::ptrdiff_t>(finely);

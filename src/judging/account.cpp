@@ -37,13 +37,16 @@ Charge& dearest_of(const std::vector<Charge*>& charges, std::size_t draw) {
     return *dearest;
 }
 
-/// The misses that the charges are part of, each once; nothing stands for what is a miss of its own.
+/// The misses that what is charged is part of, each once; nothing stands for what is a miss of its own.
 std::vector<std::optional<std::size_t>> misses_of(const std::vector<Charge>& charges) {
     std::vector<std::optional<std::size_t>> misses;
     misses.reserve(2 * charges.size());
     for (const Charge& charge : charges) {
-        misses.push_back(charge.above.miss);
-        misses.push_back(charge.below.miss);
+        for (const Tally* const tally : {&charge.above, &charge.below}) {
+            if (tally->is_asked_for) {
+                misses.push_back(tally->miss);
+            }
+        }
     }
     std::sort(misses.begin(), misses.end());
     misses.erase(std::unique(misses.begin(), misses.end()), misses.end());
@@ -109,6 +112,8 @@ Charge Account::charge_of(const Deviation& deviation, const Cause& cause) const 
     for (std::size_t draw = 0; draw < deviation.steps.size(); ++draw) {
         const double steps = charged_steps(deviation.steps[draw], cause.charged);
         charge.points[draw] = steps == 0.0 ? 0.0 : weight * tariff_.cost_of_miss().points(steps);
+        charge.above.is_asked_for |= steps > 0.0;
+        charge.below.is_asked_for |= steps < 0.0;
     }
     return charge;
 }
@@ -130,10 +135,6 @@ double Account::most_of(Section section) const {
 }
 
 void Account::take(const Cause& cause, std::vector<Charge>& charges) {
-    if (std::all_of(charges.begin(), charges.end(),
-                    [](const Charge& charge) { return charge.deviation->is_inside; })) {
-        return;
-    }
     const auto misses = misses_of(charges);
     if (misses.size() == 1) {
         take_for(misses.front(), cause, charges);

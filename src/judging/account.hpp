@@ -15,6 +15,7 @@ namespace entrywise {
 
 /// Points of one attribute in one direction, summed over the draws.
 struct Tally {
+    bool is_asked_for = false;  ///< whether any draw is charged for it
     double points = 0.0;
     std::optional<std::size_t> miss;  ///< which of the sheet's misses it is part of
 };

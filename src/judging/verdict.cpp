@@ -21,16 +21,17 @@ std::vector<Finding> findings_beside_levels(const Verdict& verdict, const ScoreS
 }  // namespace
 
 Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook) {
-    return verdict_on(tasting, style, handbook, Tariff(handbook.score_sheet));
+    return verdict_on(tasting, Impression(tasting.beer, tasting.profile), style, handbook,
+                      Tariff(handbook.score_sheet));
 }
 
-Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook,
-                   const Tariff& tariff) {
+Verdict verdict_on(const Tasting& tasting, const Impression& impression, const Style& style,
+                   const Handbook& handbook, const Tariff& tariff) {
     Verdict verdict;
     verdict.missing = missing_declarations(tasting.recipe, style, handbook.phrases.declarations);
-    const Impression beer(tasting.beer, tasting.profile);
-    verdict.kinds = kind_misses(tasting.recipe, beer, style, handbook.score_sheet, handbook.phrases.kin);
-    verdict.sheet = judge(beer, Yardstick(style, tasting.profile.perception), tariff,
+    verdict.kinds =
+        kind_misses(tasting.recipe, impression, style, handbook.score_sheet, handbook.phrases.kin);
+    verdict.sheet = judge(impression, Yardstick(style, tasting.profile.perception), tariff,
                           findings_beside_levels(verdict, handbook.score_sheet));
     return verdict;
 }

@@ -3,6 +3,7 @@
 #include <optional>
 #include <vector>
 
+#include "judging/impression.hpp"
 #include "judging/kind.hpp"
 #include "judging/sheet.hpp"
 #include "judging/tariff.hpp"
@@ -23,8 +24,9 @@ struct Verdict {
 /// Judges a tasting by a style, or by what `judged_style` makes of a specialty style and its base.
 Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook);
 
-/// The same with the handbook's score sheet made ready, for who judges many beers.
-Verdict verdict_on(const Tasting& tasting, const Style& style, const Handbook& handbook,
-                   const Tariff& tariff);
+/// The same with the impression of the tasting and the handbook's score sheet made ready, for who judges more
+/// than once.
+Verdict verdict_on(const Tasting& tasting, const Impression& impression, const Style& style,
+                   const Handbook& handbook, const Tariff& tariff);
 
 }  // namespace entrywise

@@ -139,6 +139,16 @@ Outcome<Style> Library::style(const StyleName& name) const {
     return read_style(*found, *known, file_of(path));
 }
 
+const std::vector<std::string>& Library::titles_in(const std::string& known_guide) const {
+    std::call_once(titles_->read, [this] {
+        for (const StyleName& name : all_style_names()) {
+            const auto read = style(name);
+            titles_->of_guide[lowered(name.guide)].push_back(read ? lowered(read->name) : std::string());
+        }
+    });
+    return titles_->of_guide.at(lowered(known_guide));
+}
+
 Fault Library::unknown_style(const StyleName& name) const {
     Fault fault;
     fault.place.file = fmt::format("{}/{}", name.guide, name.code);
@@ -153,13 +163,11 @@ Fault Library::unknown_style(const StyleName& name) const {
         return fault;
     }
     std::vector<std::string> codes;
-    std::vector<std::string> style_titles;
     for (const StyleName& style_name : known) {
         codes.push_back(style_name.code);
-        const auto read = style(style_name);
-        style_titles.push_back(read ? lowered(read->name) : std::string());
     }
     fault.nearest = nearest_word(name.code, codes);
+    const std::vector<std::string>& style_titles = titles_in(name.guide);
     std::string title = lowered(name.code);
     std::replace(title.begin(), title.end(), '-', ' ');
     const auto named = std::find(style_titles.begin(), style_titles.end(), nearest_word(title, style_titles));

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <map>
+#include <memory>
+#include <mutex>
 #include <optional>
 #include <span>
 #include <string>
@@ -27,7 +29,7 @@ struct OutsideFiles {
 
 /// Everything that the program knows: styles by guide and code, ingredients by name, and the other data
 /// files. Only what is asked for is unpacked, each time it is asked for; nothing is kept but styles on
-/// demand.
+/// demand, and what styles are called once one was asked for that is not known. Many threads may ask.
 class Library {
   public:
     explicit Library(std::span<const EmbeddedDocument> embedded, OutsideFiles outside = {})
@@ -57,7 +59,14 @@ class Library {
     std::string file_of(const std::string& path) const;
 
   private:
+    /// What styles are called, in lower case, by guide, case aside, in the order of `style_names`.
+    struct Titles {
+        std::once_flag read;
+        std::map<std::string, std::vector<std::string>> of_guide;
+    };
+
     std::vector<StyleName> all_style_names() const;
+    const std::vector<std::string>& titles_in(const std::string& known_guide) const;
     std::optional<StyleName> known_style(const StyleName& name) const;
     Fault unknown_style(const StyleName& name) const;
 
@@ -65,6 +74,7 @@ class Library {
     OutsideFiles outside_;
     KnownIngredients ingredients_;
     std::map<std::pair<std::string, std::string>, Style> kept_styles_;  ///< by guide and code
+    std::shared_ptr<Titles> titles_ = std::make_shared<Titles>();  ///< copies know the same styles
 };
 
 }  // namespace entrywise

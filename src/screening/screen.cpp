@@ -6,6 +6,7 @@
 #include "advice/declaration_note.hpp"
 #include "base/text.hpp"
 #include "judging/declared.hpp"
+#include "judging/impression.hpp"
 #include "judging/tasting.hpp"
 #include "screening/fingerprint.hpp"
 
@@ -122,26 +123,27 @@ Screening screen(ClubEntry entry, const EntryRead& read, const LineUp& line_up, 
     if (!is_refused(screened)) {
         add_missing(screened, read, handbook);
     }
-    std::optional<StyleName> judged;
-    if (read.style && !read.base_style && screened.missing.empty() && !is_refused(screened)) {
-        judged = StyleName{read.style->guide, read.style->code};
-    }
-    const std::optional<EntryPlace> leading = leading_place(tasting, line_up, judged);
+    const Impression impression(tasting.beer, tasting.profile);
+    std::optional<Judged> by_style;
+    std::optional<JudgedAlready> judged_already;
     std::optional<double> points;
     if (read.style) {
         screened.style = StyleName{read.style->guide, read.style->code};
         screened.style_title = read.style->name;
-        result.check =
-            check_at_a_glance(std::move(tasting), *read.style, handbook, line_up.tariff(), read.base_style);
-        screened.at_risk = result.check->sheet.total;
-        screened.talk = talking_points_of(*result.check);
-        points = points_of_the_beer(result.check->sheet);
-    }
-    if (leading) {
-        screened.best = best_place(*leading, screened.style, points);
-        if (leading->name == judged) {
-            screened.best->at_risk = result.check->sheet.total;
+        by_style = judged(tasting, impression, *read.style, read.base_style, handbook, line_up.tariff());
+        const Sheet& sheet = by_style->verdict.sheet;
+        screened.at_risk = sheet.total;
+        points = points_of_the_beer(sheet);
+        if (!by_style->base_style && by_style->verdict.missing.empty()) {
+            judged_already = JudgedAlready{*screened.style, sheet.points};
         }
+    }
+    if (const auto leading = leading_place(tasting, impression, line_up, judged_already)) {
+        screened.best = best_place(*leading, screened.style, points);
+    }
+    if (by_style) {
+        result.check = check_at_a_glance(std::move(tasting), std::move(*by_style), handbook);
+        screened.talk = talking_points_of(*result.check);
     }
     screened.status = status_of(screened);
     return result;

@@ -45,7 +45,7 @@ void set_tables(std::deque<Table>& tables, std::vector<ConstantMoved>& moved, co
 std::optional<StyleName> leader(const Recipe& recipe, const Beer& beer, Deviates& deviates,
                                 const Table& table) {
     const Tasting tasting{recipe, beer, sense(beer, table.handbook.perception, deviates)};
-    const auto place = leading_place(tasting, table.line_up);
+    const auto place = leading_place(tasting, Impression(tasting.beer, tasting.profile), table.line_up);
     return place ? std::optional<StyleName>(place->name) : std::nullopt;
 }
 

@@ -31,7 +31,7 @@ std::string told_of(const Tasting& tasting, const LineUp& line_up) {
     for (const Attribute attribute : all_attributes()) {
         told += fmt::format("{:.1f} ", tasting.profile.level[attribute].median());
     }
-    const auto place = leading_place(tasting, line_up);
+    const auto place = leading_place(tasting, Impression(tasting.beer, tasting.profile), line_up);
     return place ? fmt::format("{}{} {:.1f}\n", told, place->name.code, place->at_risk.median) : told + '\n';
 }
 
