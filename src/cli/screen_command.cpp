@@ -255,15 +255,6 @@ std::vector<std::size_t> places_to_tell(const std::vector<Screened>& entries, co
     return places;
 }
 
-template <class Value>
-std::vector<Value> at_places(const std::vector<Value>& values, const std::vector<std::size_t>& places) {
-    std::vector<Value> chosen;
-    for (const std::size_t place : places) {
-        chosen.push_back(values[place]);
-    }
-    return chosen;
-}
-
 /// Where the entries came from; a folder or a table may be named after a brewer.
 std::string source_told(const Call& call) {
     const std::string& word = call.words.front();
@@ -274,12 +265,12 @@ std::string whole_result(const std::vector<Screened>& entries, const std::vector
                          const Call& call) {
     const std::vector<std::size_t> places = places_to_tell(entries, call);
     if (call.format == Format::csv) {
-        return screen_csv(at_places(entries, places));
+        return screen_csv(entries, places);
     }
     const std::vector<Flight> flights = flights_of(entries);
     switch (call.format) {
         case Format::json:
-            return screen_json_text(at_places(objects, places), entries, flights);
+            return screen_json_text(objects, entries, places, flights);
         case Format::html:
             return screen_page(entries, places, flights, source_told(call));
         default:

@@ -147,10 +147,11 @@ void add_seat(std::vector<std::string>& row, const std::optional<Seat>& seat) {
 }
 
 /// The columns that entries brought along, each once, as they first come.
-std::vector<std::string> columns_brought(const std::vector<Screened>& entries) {
+std::vector<std::string> columns_brought(const std::vector<Screened>& entries,
+                                         const std::vector<std::size_t>& places) {
     std::vector<std::string> names;
-    for (const Screened& screened : entries) {
-        for (const EntryColumn& column : screened.entry.columns) {
+    for (const std::size_t place : places) {
+        for (const EntryColumn& column : entries[place].entry.columns) {
             if (std::find(names.begin(), names.end(), column.name) == names.end()) {
                 names.push_back(column.name);
             }
@@ -161,10 +162,10 @@ std::vector<std::string> columns_brought(const std::vector<Screened>& entries) {
 
 }  // namespace
 
-std::string screen_csv(const std::vector<Screened>& entries) {
-    const std::vector<std::string> brought = columns_brought(entries);
+std::string screen_csv(const std::vector<Screened>& entries, const std::vector<std::size_t>& places) {
+    const std::vector<std::string> brought = columns_brought(entries, places);
     const bool is_competition = std::any_of(
-        entries.begin(), entries.end(), [](const Screened& screened) { return screened.seat.has_value(); });
+        places.begin(), places.end(), [&](std::size_t place) { return entries[place].seat.has_value(); });
     std::vector<std::string> header = names_of_fields();
     if (is_competition) {
         header.insert(header.end(), {"accepted", "judged_at"});
@@ -173,7 +174,8 @@ std::string screen_csv(const std::vector<Screened>& entries) {
         header.push_back(csv_field(name));
     }
     std::string text = csv_row(header);
-    for (const Screened& screened : entries) {
+    for (const std::size_t place : places) {
+        const Screened& screened = entries[place];
         std::vector<std::string> row = row_of(screened);
         if (is_competition) {
             add_seat(row, screened.seat);

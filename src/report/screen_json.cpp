@@ -184,14 +184,14 @@ std::string json_line(const Json& document) {
     return document.dump(in_one_line, ' ', ascii_only, Json::error_handler_t::replace) + '\n';
 }
 
-std::string screen_json_text(const std::vector<std::string>& entries, const std::vector<Screened>& screened,
-                             const std::vector<Flight>& flights) {
+std::string screen_json_text(const std::vector<std::string>& objects, const std::vector<Screened>& screened,
+                             const std::vector<std::size_t>& places, const std::vector<Flight>& flights) {
     std::string text = R"({"format": "entrywise/screen/1", "program": )" + Json(program_version()).dump() +
                        ",\n\"entries\": [\n";
-    for (std::size_t index = 0; index < entries.size(); ++index) {
-        const std::string& entry = entries[index];
-        text.append(entry, 0, entry.find_last_not_of('\n') + 1);
-        text += index + 1 < entries.size() ? ",\n" : "\n";
+    for (std::size_t index = 0; index < places.size(); ++index) {
+        const std::string& object = objects[places[index]];
+        text.append(object, 0, object.find_last_not_of('\n') + 1);
+        text += index + 1 < places.size() ? ",\n" : "\n";
     }
     text += "],\n\"flights\": " + json_text(flights_json(flights, screened));
     text += ",\"duplicates\": " + json_text(duplicates_json(screened));

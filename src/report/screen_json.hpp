@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -18,9 +19,9 @@ Json screening_json(const Screening& screening, const ScoreSheet& score_sheet);
 /// The object as one line.
 std::string json_line(const Json& document);
 
-/// The whole evening as one object: the entries as they are given, each the text of an object, then the
-/// flights, the duplicates and the counts over all of them.
-std::string screen_json_text(const std::vector<std::string>& entries, const std::vector<Screened>& screened,
-                             const std::vector<Flight>& flights);
+/// The whole evening as one object: the entries at these places, each given as the text of an object, then
+/// the flights, the duplicates and the counts over all of them.
+std::string screen_json_text(const std::vector<std::string>& objects, const std::vector<Screened>& screened,
+                             const std::vector<std::size_t>& places, const std::vector<Flight>& flights);
 
 }  // namespace entrywise
