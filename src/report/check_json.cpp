@@ -45,7 +45,7 @@ Json numbers_json(const Check& check) {
 Json profile_json(const Profile& profile) {
     Json result;
     for (const Section section : {Section::aroma, Section::appearance, Section::flavor, Section::mouthfeel}) {
-        result[std::string(word_of(section))] = Json::object();
+        result[std::string(word_of(section))] = json_object(attribute_count);
     }
     for (const Attribute attribute : all_attributes()) {
         const Estimate<double>& level = profile.level[attribute];

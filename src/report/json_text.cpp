@@ -16,8 +16,15 @@ Json json_number(double number, int decimals) {
     return std::isfinite(number) ? Json(rounded(number, decimals)) : Json(nullptr);
 }
 
+Json json_object(std::size_t keys) {
+    Json result = Json::object();
+    result.get_ref<Json::object_t&>().reserve(keys);
+    return result;
+}
+
 Json json_interval(const Interval80<double>& interval, int decimals) {
-    Json result;
+    constexpr std::size_t keys_and_a_unit = 4;
+    Json result = json_object(keys_and_a_unit);
     result["median"] = json_number(interval.median, decimals);
     result["low"] = json_number(interval.low, decimals);
     result["high"] = json_number(interval.high, decimals);

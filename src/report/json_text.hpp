@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <cstddef>
 #include <optional>
 #include <string>
 
@@ -22,6 +23,10 @@ using Json = nlohmann::ordered_json;
 /// that nothing in it steers a terminal that shows it; bytes that are not UTF-8 are replaced. Never throws
 /// for bad text.
 std::string json_text(const Json& document);
+
+/// An empty object with room for so many keys, for one of which many are written: as it grows it copies those
+/// that it has.
+Json json_object(std::size_t keys);
 
 /// {"median", "low", "high"}, rounded to so many decimals.
 Json json_interval(const Interval80<double>& interval, int decimals);

@@ -160,11 +160,11 @@ Json screening_json(const Screening& screening, const ScoreSheet& score_sheet) {
     line["format"] = "entrywise/check/1";
     line["program"] = program_version();
     add_entry(line, screened.entry, screened.status);
-    const Json checked =
+    Json checked =
         screening.check ? of_a_style(*screening.check, score_sheet) : without_a_style(screened);
-    for (const auto& [key, value] : checked.items()) {
+    for (auto& [key, value] : checked.items()) {
         if (!line.contains(key)) {
-            line[key] = value;
+            line[key] = std::move(value);
         }
     }
     line["best"] = screened.best ? best_json(*screened.best) : Json(nullptr);
