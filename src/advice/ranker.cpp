@@ -187,7 +187,7 @@ void Ranker::fit_customs(Candidate& candidate, const CustomOfStyle& custom, doub
 
 void Ranker::hold_against(const Impression& impression, Candidate& candidate) const {
     take_points(candidate, points_at_risk(impression, *candidate.yardstick, line_up_.tariff(),
-                                    findings_of_kind(impression, *candidate.judged)));
+                                          findings_of_kind(impression, *candidate.judged)));
 }
 
 std::vector<Finding> Ranker::findings_of_kind(const Impression& impression, const Style& style) const {

@@ -74,7 +74,7 @@ class Library {
     OutsideFiles outside_;
     KnownIngredients ingredients_;
     std::map<std::pair<std::string, std::string>, Style> kept_styles_;  ///< by guide and code
-    std::shared_ptr<Titles> titles_ = std::make_shared<Titles>();  ///< copies know the same styles
+    std::shared_ptr<Titles> titles_ = std::make_shared<Titles>();       ///< copies know the same styles
 };
 
 }  // namespace entrywise

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 #include "quantity/printed_precision.hpp"
 #include "report/check_json.hpp"
@@ -160,8 +161,7 @@ Json screening_json(const Screening& screening, const ScoreSheet& score_sheet) {
     line["format"] = "entrywise/check/1";
     line["program"] = program_version();
     add_entry(line, screened.entry, screened.status);
-    Json checked =
-        screening.check ? of_a_style(*screening.check, score_sheet) : without_a_style(screened);
+    Json checked = screening.check ? of_a_style(*screening.check, score_sheet) : without_a_style(screened);
     for (auto& [key, value] : checked.items()) {
         if (!line.contains(key)) {
             line[key] = std::move(value);

@@ -49,7 +49,8 @@ TEST_CASE("points that were found before are not worked out again") {
     const auto alone = leading_among(tasting, line_up);
     REQUIRE(alone);
     const std::vector<double> found_before(usual_draws, alone->at_risk.median - 0.25);
-    const auto told = leading_among(tasting, line_up, JudgedAlready{alone->name, Estimate<double>(found_before)});
+    const auto told =
+        leading_among(tasting, line_up, JudgedAlready{alone->name, Estimate<double>(found_before)});
     REQUIRE(told);
     CHECK(told->name == alone->name);
     CHECK(within(told->at_risk.median, alone->at_risk.median - 0.25, 1e-9));
