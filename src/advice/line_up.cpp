@@ -22,7 +22,7 @@ LineUp::LineUp(const std::vector<Style>& styles, const Handbook& handbook)
         contenders_.push_back({.style = &style,
                                .yardstick = Yardstick(style, handbook.perception),
                                .custom = CustomOfStyle(style.custom, words_),
-                               .breadth = breadth_of(style),
+                               .wording = wording_of(style),
                                .entered_as = style.guide + "/" + entered_code(style.code),
                                .stands_alone = stands_alone(style),
                                .stands_on_another = is_specialty(style)});

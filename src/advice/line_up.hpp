@@ -17,7 +17,7 @@ struct Contender {
     const Style* style;
     Yardstick yardstick;
     CustomOfStyle custom;
-    double breadth;          ///< how widely it is worded (`StyleFit`)
+    double wording;          ///< how widely it is worded (`StyleFit`)
     std::string entered_as;  ///< `bjcp-2021/25B` of `25B-table-pale`
     bool stands_alone;       ///< it says enough by itself to hold a beer against it
     bool stands_on_another;  ///< a specialty style

@@ -1,6 +1,7 @@
 #include "advice/ranker.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <numeric>
 #include <string_view>
@@ -136,7 +137,7 @@ std::vector<Candidate> Ranker::before_tasting() const {
             candidate.entered = &contender;
             candidate.judged = &style;
             candidate.yardstick = &contender.yardstick;
-            fit_customs(candidate, contender.custom, contender.breadth);
+            fit_customs(candidate, contender.custom, contender.wording);
         }
     }
     return candidates;
@@ -167,16 +168,17 @@ Candidate Ranker::held_on(const Contender& specialty, const Contender& base) {
     candidate.judged = &both.style;
     candidate.yardstick = &both.yardstick;
     fit_customs(candidate, CustomOfStyle(both.style.custom, line_up_.words(), welcome_in(*specialty.style)),
-                breadth_of(both.style));
+                wording_of(both.style));
     hold_against(few_draws_, candidate);
     return candidate;
 }
 
-void Ranker::fit_customs(Candidate& candidate, const CustomOfStyle& custom, double breadth) const {
+void Ranker::fit_customs(Candidate& candidate, const CustomOfStyle& custom, double wording) const {
     candidate.custom = custom_.fit_to(*candidate.judged, custom);
     candidate.fit = {.points = 0.0,
                      .numbers = numbers_.unlikeliness_in(candidate.judged->ranges),
-                     .breadth = breadth,
+                     .wording = wording,
+                     .breadth = std::log(static_cast<double>(candidate.judged->custom.breadth)),
                      .yeast = candidate.custom.yeast,
                      .hops = candidate.custom.hops,
                      .grist = candidate.custom.grist,

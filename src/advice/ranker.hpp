@@ -75,7 +75,7 @@ class Ranker {
     std::vector<Candidate> before_tasting() const;
     std::vector<Candidate> with_specialties(std::vector<Candidate> plain);
     Candidate held_on(const Contender& specialty, const Contender& base);
-    void fit_customs(Candidate& candidate, const CustomOfStyle& custom, double breadth) const;
+    void fit_customs(Candidate& candidate, const CustomOfStyle& custom, double wording) const;
     void hold_against(const Impression& impression, Candidate& candidate) const;
     std::vector<Finding> findings_of_kind(const Impression& impression, const Style& style) const;
     std::vector<std::string_view> welcome_in(const Style& specialty) const;

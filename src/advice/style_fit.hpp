@@ -11,7 +11,8 @@ namespace entrywise {
 struct StyleFit {
     double points = 0.0;   ///< expected points at risk
     double numbers = 0.0;  ///< how unlikely its numbers are among beers of the style (`NumberFit`)
-    double breadth = 0.0;  ///< how widely the style is worded: mean logarithm of levels that it accepts
+    double wording = 0.0;  ///< how widely the style is worded: mean logarithm of levels that it accepts
+    double breadth = 0.0;  ///< how many kinds of beer it takes in: logarithm of the custom's breadth
     double yeast = 0.0;    ///< departures from what is customary (`CustomFit`)
     double hops = 0.0;
     double grist = 0.0;
@@ -22,6 +23,7 @@ struct StyleFit {
 /// How much each of these counts, in points.
 struct FitWeights {
     double numbers = 0.0;
+    double wording = 0.0;
     double breadth = 0.0;
     double yeast = 0.0;
     double hops = 0.0;
@@ -41,6 +43,6 @@ double handicap_of(std::string_view guide);
 double distance_of(const StyleFit& fit, const FitWeights& weights);
 
 /// How widely a style is worded: the mean logarithm of the levels that it accepts of what it states.
-double breadth_of(const Style& style);
+double wording_of(const Style& style);
 
 }  // namespace entrywise

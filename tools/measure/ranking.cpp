@@ -59,15 +59,16 @@ void print_shares(const std::string& what, std::vector<std::size_t> places) {
                share(3), share(5), places.size());
 }
 
-constexpr std::size_t constants = 7;
+constexpr std::size_t constants = 8;
 
 FitWeights weights_from(const std::vector<double>& values) {
     return {.numbers = values[0],
-            .breadth = values[1],
-            .yeast = values[2],
-            .hops = values[3],
-            .grist = values[4],
-            .rarity = values[5]};
+            .wording = values[1],
+            .breadth = values[2],
+            .yeast = values[3],
+            .hops = values[4],
+            .grist = values[5],
+            .rarity = values[6]};
 }
 
 /// What a fit works on, and where it begins.
@@ -86,7 +87,7 @@ double loss(const std::vector<double>& values, const Problem& problem) {
         double accepted = 0.0;
         double all = 0.0;
         for (std::size_t index = 0; index < example->styles.size(); ++index) {
-            const double odds = std::exp(-distance_of(example->styles[index].fit, weights) / values[6]);
+            const double odds = std::exp(-distance_of(example->styles[index].fit, weights) / values[7]);
             all += odds;
             accepted += example->accepted[index] ? odds : 0.0;
         }
@@ -100,7 +101,7 @@ double loss(const std::vector<double>& values, const Problem& problem) {
 }
 
 std::vector<double> fitted(const std::vector<const Example*>& examples) {
-    Problem problem{examples, {2.0, 15.0, 15.0, 5.0, 5.0, 5.0, 5.0}};
+    Problem problem{examples, {2.0, 15.0, 5.0, 15.0, 5.0, 5.0, 5.0, 5.0}};
     nlopt::opt search(nlopt::LN_SBPLX, constants);
     search.set_lower_bounds(std::vector<double>(constants, 0.01));
     search.set_upper_bounds(std::vector<double>(constants, 60.0));
@@ -137,9 +138,10 @@ void print_fit(const std::vector<Example>& examples) {
     }
     const std::vector<double> values = fitted(all);
     fmt::print(
-        "fitted to all: numbers {:.2f}, breadth {:.1f}, yeast {:.1f}, hops {:.1f}, grist {:.1f}, "
+        "fitted to all: numbers {:.2f}, wording {:.1f}, breadth {:.1f}, yeast {:.1f}, hops {:.1f}, grist "
+        "{:.1f}, "
         "rarity {:.1f}, points to a fold {:.1f}\n",
-        values[0], values[1], values[2], values[3], values[4], values[5], values[6]);
+        values[0], values[1], values[2], values[3], values[4], values[5], values[6], values[7]);
 }
 
 void print_places(const std::vector<Example>& examples) {
@@ -177,13 +179,14 @@ void print_places(const std::vector<Example>& examples) {
 
 /// What the first style of a guide is placed by, in points.
 struct Parts {
-    std::array<double, 8> of{};
+    std::array<double, 9> of{};
 
     void add(const RankedStyle& style, double sign) {
         const FitWeights weights = usual_fit_weights();
         const StyleFit& fit = style.fit;
-        const std::array<double, 8> parts{fit.points,
+        const std::array<double, 9> parts{fit.points,
                                           weights.numbers * fit.numbers,
+                                          weights.wording * fit.wording,
                                           weights.breadth * fit.breadth,
                                           weights.yeast * fit.yeast,
                                           weights.hops * fit.hops,
@@ -212,7 +215,7 @@ void print_guides(const std::vector<Recipe>& recipes, const std::vector<Style>& 
     const auto count = static_cast<double>(recipes.size());
     fmt::print("{} against {}: leads for {} of {}; mean difference of the first, in points:\n",
                second.front().guide, first.front().guide, second_leads, recipes.size());
-    constexpr std::array<const char*, 8> names{"at risk", "numbers", "breadth", "yeast",
+    constexpr std::array<const char*, 9> names{"at risk", "numbers", "wording", "breadth", "yeast",
                                                "hops",    "grist",   "rarity",  "guide"};
     double all = 0.0;
     for (std::size_t index = 0; index < names.size(); ++index) {
