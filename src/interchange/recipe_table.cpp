@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <utility>
+#include <variant>
 #include <vector>
 
 #include "base/number.hpp"
@@ -15,6 +16,7 @@
 #include "base/text.hpp"
 #include "interchange/extra_kind.hpp"
 #include "interchange/ingredient_match.hpp"
+#include "quantity/text.hpp"
 #include "reading/source_text.hpp"
 
 namespace entrywise {

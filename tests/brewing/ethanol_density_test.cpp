@@ -32,6 +32,19 @@ TEST_CASE("densities at 20 degrees are those of the table") {
     }
 }
 
+TEST_CASE("densities from 10 to 30 degrees are those of the handbook") {
+    // Perry, Chemical Engineers' Handbook, from memory.
+    for (const published::EthanolDensities& row : published::ethanol_densities) {
+        CAPTURE(row.percent_by_mass);
+        for (std::size_t place = 0; place < row.relative.size(); ++place) {
+            const double degrees = published::degrees_of_ethanol_table[place];
+            CAPTURE(degrees);
+            CHECK(within(density(row.percent_by_mass / 100.0, degrees),
+                         published::most_density_of_water * row.relative[place], 0.1));
+        }
+    }
+}
+
 TEST_CASE("pure water and pure ethanol have their own densities") {
     // Water at 4 and 30 °C: 999.97 and 995.65; ethanol at 20 °C: 789.24. Handbook values, from memory.
     CHECK(within(density(0.0, 4.0), 999.97, 0.01));

@@ -163,6 +163,28 @@ Quantity density_of_ethanol() {
     return quantity;
 }
 
+Quantity density_of_warm_ethanol() {
+    Quantity quantity{"Density of alcohol and water from 10 to 30 °C",
+                      "g/L",
+                      2,
+                      Evidence::printed,
+                      std::string(handbook_of_chemical_engineering) + ", from memory",
+                      {}};
+    for (const EthanolDensities& row : ethanol_densities) {
+        for (std::size_t place = 0; place < row.relative.size(); ++place) {
+            const double degrees = degrees_of_ethanol_table[place];
+            const Concentration density =
+                ethanol_mixture_density(row.percent_by_mass / 100.0 * whole, celsius(degrees));
+            quantity.values.push_back(
+                {fmt::format("{:.0f} % by mass at {:.0f} °C", row.percent_by_mass, degrees),
+                 most_density_of_water * row.relative[place],
+                 in(density, gram_per_liter),
+                 {}});
+        }
+    }
+    return quantity;
+}
+
 Quantity mass_of_ethanol() {
     Quantity quantity{"Alcohol by mass from alcohol by volume",
                       "%",
@@ -531,6 +553,7 @@ std::vector<Quantity> published_values() {
             extract_of_gravity(),
             gravity_of_sugar(),
             density_of_ethanol(),
+            density_of_warm_ethanol(),
             mass_of_ethanol(),
             density_of_water(),
             carbonation_in_kegs(),
