@@ -19,24 +19,44 @@ namespace {
 constexpr std::size_t held_finely = 8;
 constexpr std::size_t shown_in_full = 5;
 
-template <class Quantity>
-void keep_within(std::vector<bool>& within, const Estimate<Quantity>& estimate,
-                 const std::optional<Range<Quantity>>& range) {
-    for (std::size_t draw = 0; range && draw < within.size(); ++draw) {
-        within[draw] = within[draw] && range->contains(at_printed_precision(estimate[draw]));
-    }
-}
+/// The draws of a beer's numbers at the precision in which guides print their ranges.
+class PrintedNumbers {
+  public:
+    explicit PrintedNumbers(const Beer& beer)
+        : original_gravity_(lift(printed, beer.original_gravity.total)),
+          final_gravity_(lift(printed, beer.final_gravity)),
+          alcohol_(lift(printed, beer.alcohol)),
+          bitterness_(lift(printed, beer.bitterness.total)),
+          color_(lift(printed, beer.color.total)) {}
 
-double chance_within(const Beer& beer, const StyleRanges& ranges) {
-    std::vector<bool> within(beer.alcohol.count(), true);
-    keep_within(within, beer.original_gravity.total, ranges.original_gravity);
-    keep_within(within, beer.final_gravity, ranges.final_gravity);
-    keep_within(within, beer.alcohol, ranges.alcohol);
-    keep_within(within, beer.bitterness.total, ranges.bitterness);
-    keep_within(within, beer.color.total, ranges.color);
-    return static_cast<double>(std::count(within.begin(), within.end(), true)) /
-           static_cast<double>(within.size());
-}
+    /// The chance that all of them are in the ranges.
+    double chance_within(const StyleRanges& ranges) const {
+        std::size_t within = 0;
+        for (std::size_t draw = 0; draw < alcohol_.count(); ++draw) {
+            const bool are_all_within = is_within(ranges.color, color_[draw]) &&
+                                        is_within(ranges.bitterness, bitterness_[draw]) &&
+                                        is_within(ranges.alcohol, alcohol_[draw]) &&
+                                        is_within(ranges.original_gravity, original_gravity_[draw]) &&
+                                        is_within(ranges.final_gravity, final_gravity_[draw]);
+            within += are_all_within ? 1 : 0;
+        }
+        return static_cast<double>(within) / static_cast<double>(alcohol_.count());
+    }
+
+  private:
+    static constexpr auto printed = [](const auto& draw) { return at_printed_precision(draw); };
+
+    template <class Quantity>
+    static bool is_within(const std::optional<Range<Quantity>>& range, const Quantity& value) {
+        return !range || range->contains(value);
+    }
+
+    Estimate<SpecificGravity> original_gravity_;
+    Estimate<SpecificGravity> final_gravity_;
+    Estimate<AlcoholByVolume> alcohol_;
+    Estimate<Bitterness> bitterness_;
+    Estimate<Color> color_;
+};
 
 /// How far apart two styles must be, in points of distance, for the odds of the nearer to be e to one that it
 /// is the better choice: as often as the order was right for real recipes (tools/measure-ranking).
@@ -66,7 +86,7 @@ std::vector<double> chances_of(const std::vector<Candidate>& candidates, std::si
     return chances;
 }
 
-RankedStyle ranked_style(Candidate& candidate, const Tasting& tasting) {
+RankedStyle ranked_style(const Candidate& candidate, const PrintedNumbers& numbers) {
     RankedStyle ranked;
     ranked.name = {candidate.style().guide, candidate.style().code};
     ranked.title = candidate.style().name;
@@ -78,7 +98,7 @@ RankedStyle ranked_style(Candidate& candidate, const Tasting& tasting) {
     ranked.fit = candidate.fit;
     ranked.distance = candidate.distance;
     ranked.at_risk = summary(candidate.points);
-    ranked.within = chance_within(tasting.beer, candidate.judged->ranges);
+    ranked.within = numbers.chance_within(candidate.judged->ranges);
     ranked.departures = departures_of(candidate.custom);
     return ranked;
 }
@@ -98,6 +118,7 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
                   [&](Candidate& candidate) { ranker.judge_fully(candidate); });
     std::stable_sort(candidates.begin(), end_of_finely, is_closer);
     const std::vector<double> chances = chances_of(candidates, finely, usual_draws);
+    const PrintedNumbers numbers(tasting.beer);
     Ranking ranking;
     ranking.styles.reserve(candidates.size());
     for (std::size_t index = 0; index < candidates.size(); ++index) {
@@ -110,7 +131,7 @@ Ranking rank(const Recipe& recipe, const std::vector<Style>& styles, const Handb
         if (is_declared && !candidate.sheet) {
             ranker.judge_fully(candidate);
         }
-        RankedStyle ranked = ranked_style(candidate, tasting);
+        RankedStyle ranked = ranked_style(candidate, numbers);
         ranked.best = chances[index];
         if (index < shown_in_full || is_declared) {
             ranked.sheet = std::move(candidate.sheet);

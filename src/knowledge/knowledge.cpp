@@ -90,7 +90,9 @@ Outcome<std::vector<Style>> styles_of(const Library& library, const std::vector<
     std::vector<Fault> faults;
     for (const std::string& guide : guides) {
         Outcome<std::vector<Style>> styles = styles_of(library, guide);
-        if (styles) {
+        if (styles && all.empty()) {
+            all = *std::move(styles.value);
+        } else if (styles) {
             std::move(styles.value->begin(), styles.value->end(), std::back_inserter(all));
         }
         faults.insert(faults.end(), styles.faults.begin(), styles.faults.end());
