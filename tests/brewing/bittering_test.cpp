@@ -166,3 +166,17 @@ TEST_CASE("bitterness of a plain boil is about 20 percent uncertain") {
     CHECK(relative / 1.2816 > 0.13);
     CHECK(relative / 1.2816 < 0.28);
 }
+
+// Three times as much of the same hops brings three times as much: plain logic.
+TEST_CASE("dry hops share what they bring by their mass") {
+    const Beer beer =
+        brew_at_middle(hopped({dry_hopped(cascade(), 30.0, 4.0, 20), dry_hopped(cascade(), 90.0, 4.0, 21)}));
+    double less = 0.0;
+    double more = 0.0;
+    for (const SourceShare& source : beer.bitterness.sources) {
+        less += source.position.line == 20 ? source.share : 0.0;
+        more += source.position.line == 21 ? source.share : 0.0;
+    }
+    CHECK(less > 0.0);
+    CHECK(within(more / less, 3.0, 1e-6));
+}

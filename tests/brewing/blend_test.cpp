@@ -86,3 +86,18 @@ TEST_CASE("water thins everything and keeps the attenuation and the gas") {
     CHECK(thin.carbonation.median() == beer.carbonation.median());
     CHECK(thin.drivers.adjunct_share == beer.drivers.adjunct_share);
 }
+
+TEST_CASE("sources of a blend's gravity add up, and what a share of the grist is blends as well") {
+    const Beer pale = brew_at_middle(pale_ale());
+    Recipe wheaty = pale_ale();
+    wheaty.grist.front().fermentable.groups = {"wheat"};
+    const Beer wheat = brew_at_middle(wheaty);
+    const Beer third = blended(pale, wheat, whole / 3.0);
+    double sum = 0.0;
+    for (const SourceShare& source : third.original_gravity.sources) {
+        sum += source.share;
+    }
+    CHECK(within(sum, 1.0, 0.01));
+    CHECK(wheat.drivers.wheat_like_share > 0.5);
+    CHECK(within(third.drivers.wheat_like_share, wheat.drivers.wheat_like_share / 3.0, 1e-9));
+}

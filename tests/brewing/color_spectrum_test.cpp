@@ -72,3 +72,10 @@ TEST_CASE("one SRM is seen in pale beer and not in dark") {
     CHECK(difference(4.0) > 2.3);
     CHECK(difference(40.0) < 2.3);
 }
+
+TEST_CASE("one in a hundred of white light is of lightness nine") {
+    // CIE 15, Colorimetry, 2004: L* of Y = 1 is 116 times the cube root of 0.01 less 16, and 903.3 Y / 100
+    // below Y = 0.8856.
+    CHECK(within(lab_color({0.9504, 1.0, 1.0888}).lightness, 8.991, 0.001));
+    CHECK(within(lab_color({0.4752, 0.5, 0.5444}).lightness, 4.516, 0.001));
+}

@@ -50,3 +50,14 @@ TEST_CASE("two dry hops are one of both") {
 TEST_CASE("no dry hop changes nothing") {
     CHECK(dry_hop_bitterness({}, 60.0 * milligram_per_liter).change().value() == 0.0);
 }
+
+// Maye et al. 2016: fresh hops hold about 2 % of their alpha acids as humulinones.
+TEST_CASE("hops of twelve percent alpha hold a quarter of a percent of humulinones") {
+    CHECK(within(usual_humulinones(12.0 * percent) / percent, 0.24, 0.03));
+}
+
+// Common practice: a few percent of the alpha acids dissolve cold.
+TEST_CASE("a light dry hop leaves three percent of its alpha acids") {
+    const std::array doses = {DryHopDose{1.0 * gram_per_liter, 10.0 * percent, 0.0 * percent}};
+    CHECK(within(in(dry_hop_bitterness(doses, {}).alpha_acids, milligram_per_liter), 3.0, 0.5));
+}

@@ -199,3 +199,14 @@ TEST_CASE("alcohol is never below nothing") {
     CHECK(beer.alcohol.chance([](AlcoholByVolume value) { return value < 0.0 * percent_by_volume; }) == 0.0);
     CHECK(alcohol(beer) < 0.2);
 }
+
+// Malt extract was mashed by its maker (common practice): no mash changes how far it ferments.
+TEST_CASE("malt extract that goes into the mash ferments as it does from the kettle") {
+    const auto ends_at = [](GristUse use, double degrees) {
+        Recipe recipe = mashed_at(degrees);
+        recipe.grist = {grist(pale_malt_extract(), 2.5, use)};
+        return final_gravity(brew_at_middle(with_gravity(recipe, 1.050)));
+    };
+    CHECK(ends_at(GristUse::mash, 72.0) == ends_at(GristUse::mash, 64.0));
+    CHECK(ends_at(GristUse::mash, 72.0) == ends_at(GristUse::boil, 72.0));
+}

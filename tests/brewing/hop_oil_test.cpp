@@ -79,3 +79,21 @@ TEST_CASE("a day wins nearly all") {
     CHECK(oil_won_by_dry_hop(rate, 4.0 * hour) < 0.6 * oil_won_by_dry_hop(rate, 7.0 * day));
     CHECK(oil_won_by_dry_hop({}, 24.0 * hour).value() > 0.0);
 }
+
+// Common practice: what happens in hoppy beer goes two to three times as fast for each 10 degrees.
+TEST_CASE("ten degrees colder keep hop aroma two and a half times as long") {
+    const Share warm = hop_oil_left_after_keeping(40.0 * day, celsius(20.0));
+    CHECK(within(in(hop_oil_left_after_keeping(100.0 * day, celsius(10.0)), whole), in(warm, whole), 0.01));
+    CHECK(within(in(hop_oil_left_after_keeping(250.0 * day, celsius(0.0)), whole), in(warm, whole), 0.01));
+}
+
+TEST_CASE("a stand keeps less by even steps from 70 to 95 degrees, and no more below or less above") {
+    const auto kept = [](double degrees) {
+        return in(oil_left_after_whirlpool(30.0 * minute, celsius(degrees)), whole);
+    };
+    CHECK(within(kept(82.5), 0.5 * (kept(70.0) + kept(95.0)), 1e-9));
+    CHECK(within(kept(77.0) - kept(78.0), kept(91.0) - kept(92.0), 1e-9));
+    CHECK(kept(77.0) > kept(78.0));
+    CHECK(kept(65.0) == kept(70.0));
+    CHECK(kept(99.0) == kept(95.0));
+}

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <optional>
+
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -65,4 +67,19 @@ TEST_CASE("sulfur fades with every week, and a lager a week old has more than on
         before = left;
     }
     CHECK(before < 0.5);
+}
+
+// A rest is warm, and yeast works three times as fast in it as in a lager's cold (common practice).
+TEST_CASE("a day of a warm rest does what three cold days do") {
+    const auto change = [](std::optional<Duration> on_yeast, std::optional<DiacetylRest> rest) {
+        Maturation maturation = lager();
+        maturation.on_yeast = on_yeast;
+        maturation.rest = rest;
+        return diacetyl_change(maturation);
+    };
+    const DiacetylRest a_day{celsius(18.0), 1.0 * day};
+    const double taken = change(std::nullopt, a_day);
+    CHECK(taken < 0.0);
+    // The day of the rest is one of the nine, and stands for two more.
+    CHECK(within(change(9.0 * day, a_day) - taken, change(11.0 * day, std::nullopt), 1e-9));
 }

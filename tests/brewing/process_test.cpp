@@ -185,3 +185,19 @@ TEST_CASE("bacteria alone make no beer: a clean yeast is assumed beside them") {
     REQUIRE(process.yeasts.size() == 2);
     CHECK(mentions(process.assumptions, "yeast"));
 }
+
+// A thermometer on a fermenter is read to a degree, and beer is not as warm everywhere (common practice).
+TEST_CASE("a stated fermentation temperature is known to a degree") {
+    CHECK(within(in(process_of(pale_ale()).fermentation_temperature_half_width, kelvin), 1.0, 0.1));
+}
+
+// Common practice: a clean yeast that is looked after leaves no butter, or hardly any.
+TEST_CASE("any clean yeast leaves little diacetyl and sulfur, and esters from none to low") {
+    const YeastClass yeast = any_yeast();
+    CHECK(yeast.diacetyl.low == 0.0);
+    CHECK(yeast.diacetyl.high <= 1.0);
+    CHECK(yeast.sulfur.high <= 1.0);
+    CHECK(yeast.ester.high <= 3.0);
+    CHECK(yeast.attenuation.middle >= 0.72 * fully_attenuated);
+    CHECK(yeast.attenuation.middle <= 0.80 * fully_attenuated);
+}

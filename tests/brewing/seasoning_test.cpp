@@ -79,3 +79,32 @@ TEST_CASE("a tincture counts by its volume") {
     CHECK(beer.drivers.spice.total.median() > Concentration());
     CHECK(beer.assumptions.empty());
 }
+
+// Common practice: the spices of a winter beer are given by the gram or two, where coriander is given by the
+// handful.
+TEST_CASE("all spices of clove's kind speak alike, and peel is milder than seed") {
+    for (const char* name : {"cinnamon", "cassia bark", "nutmeg", "mace", "allspice berries", "star anise",
+                             "cardamom pods", "dried chili", "saffron"}) {
+        CAPTURE(name);
+        CHECK(spice_potency(name) == spice_potency("cloves"));
+    }
+    CHECK(spice_potency("vanilla beans") == spice_potency("black pepper"));
+    CHECK(spice_potency("fresh ginger") < spice_potency("black pepper"));
+    CHECK(spice_potency("lemon zest") == spice_potency("bitter orange peel"));
+}
+
+// Common practice of brewers of wit: 5 to 15 g of coriander in 20 L.
+TEST_CASE("the usual dose of coriander is ten grams in twenty liters, of cloves a quarter of it") {
+    CHECK(within(in(usual_dose(named("coriander", ExtraKind::spice)).middle, gram_per_liter), 0.5, 0.05));
+    CHECK(within(in(usual_dose(named("cloves", ExtraKind::spice)).middle, gram_per_liter), 0.125, 0.02));
+}
+
+TEST_CASE("each half hour of a long boil takes its part, an hour half of it, the mash nearly all") {
+    const auto left = [](double minutes) { return in(spice_left(ExtraUse::boil, minutes * minute), whole); };
+    CHECK(left(0.0) == 1.0);
+    CHECK(within(left(60.0), 0.5, 1e-9));
+    CHECK(within(left(37.5), 0.75, 1e-9));
+    CHECK(within(left(90.0), 0.35, 0.05));
+    CHECK(in(spice_left(ExtraUse::mash, 0.0 * minute), whole) < left(90.0));
+    CHECK(spice_left(ExtraUse::fermenter, 90.0 * minute) == 1.0 * whole);
+}

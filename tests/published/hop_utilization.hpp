@@ -40,9 +40,11 @@ inline constexpr std::array rager_table = {
 inline constexpr const char* garetz = "Garetz, Using hops, 1994, from memory";
 
 /// Average yeast; between rows a straight line.
-inline constexpr std::array garetz_table = {TableUtilization{0.0, 0.0},   TableUtilization{10.0, 0.0},
-                                            TableUtilization{18.0, 3.8},  TableUtilization{30.0, 11.0},
-                                            TableUtilization{45.0, 18.0}, TableUtilization{60.0, 20.0},
-                                            TableUtilization{90.0, 23.0}};
+inline constexpr std::array garetz_table = {
+    TableUtilization{0.0, 0.0},   TableUtilization{10.0, 0.0},  TableUtilization{15.0, 2.0},
+    TableUtilization{18.0, 3.8},  TableUtilization{20.0, 5.0},  TableUtilization{25.0, 8.0},
+    TableUtilization{30.0, 11.0}, TableUtilization{35.0, 14.0}, TableUtilization{40.0, 16.0},
+    TableUtilization{45.0, 18.0}, TableUtilization{50.0, 19.0}, TableUtilization{60.0, 20.0},
+    TableUtilization{70.0, 21.0}, TableUtilization{80.0, 22.0}, TableUtilization{90.0, 23.0}};
 
 }  // namespace entrywise::published
