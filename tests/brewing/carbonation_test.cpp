@@ -23,9 +23,9 @@ TEST_CASE("kegs hold what the chart says") {
         CAPTURE(row.psi);
         const Temperature temperature = fahrenheit(row.fahrenheit);
         const GaugePressure pressure = row.psi * pound_per_square_inch;
-        CHECK(within(carbonation_at_equilibrium(pressure, temperature).value(), row.volumes, 0.03));
+        CHECK(within(carbonation_at_equilibrium(pressure, temperature).value(), row.volumes, 0.012));
         CHECK(within(in(keg_pressure(row.volumes * volume_of_co2, temperature), pound_per_square_inch),
-                     row.psi, 0.4));
+                     row.psi, 0.12));
         CHECK(within(carbonation_of(dissolved_carbon_dioxide(pressure, temperature)).value(),
                      row.volumes + 0.05, 0.03));
     }
