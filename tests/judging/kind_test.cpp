@@ -148,3 +148,25 @@ TEST_CASE("another kind costs at most what the sheet says") {
         CHECK(miss.finding.points > 0.0);
     }
 }
+
+TEST_CASE("another kind costs what the sheet says, as far as it is noticed") {
+    Recipe recipe;
+    recipe.hops.emplace_back();
+    recipe.hops.back().hop = *usual_library().ingredients().hop("Galaxy");
+    recipe.hops.back().position = {3, 1};
+    Beer beer = plain_beer();
+    beer.drivers.hop_aroma.sources = {{"Galaxy", {3, 1}, 1.0}};
+    const Profile profile = profile_of_only({Attribute::aroma_hop, Attribute::flavor_hop});
+    const auto miss_where_it_costs = [&](double points) {
+        ScoreSheet sheet = usual_score_sheet();
+        sheet.other_kind = points;
+        const auto misses =
+            kind_misses(recipe, Impression(beer, profile), guide_style("5D"), sheet, usual_phrases().kin);
+        REQUIRE(misses.size() == 1);
+        return misses.front().finding;
+    };
+    const Finding dear = miss_where_it_costs(4.0);
+    CHECK(dear.noticed > 0.5);
+    CHECK(dear.points == 4.0 * dear.noticed);
+    CHECK(miss_where_it_costs(2.0).points == 2.0 * dear.noticed);
+}

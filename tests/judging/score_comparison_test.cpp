@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "tests/support/judging.hpp"
 
 using namespace entrywise;
@@ -56,4 +58,11 @@ TEST_CASE("the span stays on the sheet, and sections without points are left out
     CHECK(ruined.low >= 0.0);
     CHECK(ruined.expected >= 0.0);
     CHECK(compared_scores({}, Sheet(), usual_sheet()).empty());
+}
+
+// The rule of the table again: judges who agree are within seven points of each other on the whole sheet, of
+// which a section that errs by itself has the root of its share.
+TEST_CASE("of a beer with nothing at risk a section is known as closely as judges agree") {
+    const ScoreComparison comparison = compared_flavor(16.0, {});
+    CHECK(comparison.high - comparison.low <= 2.0 * 7.0 * std::sqrt(20.0 / 50.0));
 }

@@ -65,3 +65,13 @@ TEST_CASE("a level that may as well be outside is no strength") {
     CHECK(sheet.findings.empty());
     CHECK(sheet.strengths.empty());
 }
+
+TEST_CASE("a scale on which a style leaves much open makes no strength") {
+    const auto strengths = [](double low, double high) {
+        return judge(plain_beer(), plain_profile(), style_that_expects(Attribute::flavor_finish, low, high),
+                     fifty_points())
+            .strengths;
+    };
+    CHECK(names(strengths(3.0, 4.0), "finish"));
+    CHECK(strengths(1.0, 4.0).empty());
+}
