@@ -76,3 +76,15 @@ TEST_CASE("hot and unknown mashes are known less well") {
     CHECK(mash_effect({}).shift.value() == 0.0);
     CHECK(mash_effect({}).standard_deviation > mash_effect(usual).standard_deviation);
 }
+
+// Common practice: most of the starch is converted in the first quarter of an hour, and what little is not by
+// then weighs ever less.
+TEST_CASE("a mash cut short leaves points, the first minutes by far the most") {
+    const double whole_mash = shift_of_one_rest(66.0, 60.0);
+    const auto lost = [&](double minutes) { return whole_mash - shift_of_one_rest(66.0, minutes); };
+    CHECK(within(lost(5.0), 14.0, 1.0));
+    CHECK(within(lost(10.0), 8.0, 1.0));
+    CHECK(lost(5.0) - lost(10.0) > lost(10.0) - lost(15.0));
+    CHECK(lost(15.0) - lost(20.0) > lost(25.0) - lost(30.0));
+    CHECK(lost(45.0) > 0.0);
+}

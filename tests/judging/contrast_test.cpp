@@ -172,3 +172,36 @@ TEST_CASE("the variants of a saison are those of its strengths and colors") {
     CHECK(surroundings_of(guide_style("25B"), guide).variants.size() == 6);
     CHECK(surroundings_of(guide_style("21A"), guide).variants.empty());
 }
+
+TEST_CASE("neighbors that a style names itself go by their own names") {
+    std::vector<Style> guide;
+    for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
+        guide.push_back(*usual_library().style(name));
+    }
+    const Style porter = guide_style("13C");
+    const Surroundings surroundings = surroundings_of(porter, guide);
+    REQUIRE(surroundings.neighbors.size() == porter.custom.neighbors.size());
+    for (const Neighbor& neighbor : surroundings.neighbors) {
+        CAPTURE(neighbor.code);
+        CHECK(neighbor.name == guide_style(neighbor.code).name);
+        CHECK(neighbor.said == porter.custom.neighbors.at(neighbor.code));
+    }
+}
+
+TEST_CASE("what has nothing in common with what was told is told besides") {
+    Style pale = style_of_bitterness(1, 2);
+    pale.ranges.color = Range<Color>{2.0 * srm, 4.0 * srm};
+    pale.ranges.bitterness = Range<Bitterness>{10.0 * ibu, 15.0 * ibu};
+    Style dark = style_of_bitterness(5, 6);
+    dark.ranges.color = Range<Color>{30.0 * srm, 34.0 * srm};
+    dark.ranges.bitterness = Range<Bitterness>{60.0 * ibu, 80.0 * ibu};
+    const auto told = separating(contrasts_between(pale, dark));
+    CHECK(told.size() == 2);
+    CHECK(found(told, Number::color) != nullptr);
+}
+
+TEST_CASE("styles that share a third of what they take in are told apart, those that share half are not") {
+    // Three levels from 1 to 4, of which the other style has so much.
+    CHECK(sets_apart(only_contrast(style_of_bitterness(1, 2), style_of_bitterness(3, 5))));
+    CHECK_FALSE(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(2, 5))));
+}

@@ -126,3 +126,13 @@ TEST_CASE("protein, hops and gas hold the head, alcohol, adjuncts and acid break
     CHECK(retention_at(0.0, 0.0, 20.0, 1.0, 0.0, 7.0) >= 0.0);
     CHECK(retention_at(500.0, 120.0, 0.0, 0.0, 6.0, 0.0) <= 7.0);
 }
+
+// Common practice: dry hops cloud from some grams a liter on, and a heavy dry hop clouds by about a step.
+TEST_CASE("each gram of dry hops beyond four takes an eighth of a step, up to a whole one") {
+    const auto clarity_of = [](double grams) {
+        return clarity_with([&](ClarityInputs& beer) { beer.dry_hops = grams * gram_per_liter; });
+    };
+    CHECK(clarity_of(4.0) == plain_clarity());
+    CHECK(within(clarity_of(4.0) - clarity_of(8.0), 0.5, 0.05));
+    CHECK(within(clarity_of(4.0) - clarity_of(30.0), 1.0, 0.1));
+}

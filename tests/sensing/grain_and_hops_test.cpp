@@ -120,3 +120,10 @@ TEST_CASE("a beer of pale ale malt alone is of richness one") {
     CHECK(within(richness(5300.0 / 20.0), 1.0, 0.08));
     CHECK(within(richness(5300.0 / 40.0), 0.5, 0.04));
 }
+
+TEST_CASE("malt can be masked altogether, and a thin body alone does not do it") {
+    const MaltMap map = usual_palate().malt;
+    CHECK(malt_level(map, 1.0 * plato, 0.2, 1.3, 7.0) == 0.0);
+    CHECK(malt_level(map, 0.0 * plato, 1.0, 0.5, 0.0) > 0.0);
+    CHECK(malt_level(map, 30.0 * plato, 5.0, 0.0, 0.0) == 7.0);
+}

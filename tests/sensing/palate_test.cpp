@@ -179,3 +179,8 @@ TEST_CASE("only much roast or much dry hop turns astringent") {
     check_rises([](double roast) { return astringency_at(roast, 5.0); }, 0.0, 300.0, 5.0, 7.0);
     check_rises([](double hops) { return astringency_at(5.0, hops); }, 0.0, 100.0, 2.0, 7.0);
 }
+
+TEST_CASE("water has no body, and treacle is off the end of the scale") {
+    CHECK(body_at(-1.0, 12.0, 0.0, 4.5) == 0.0);
+    CHECK(body_at(40.0) == 7.0);
+}

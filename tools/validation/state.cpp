@@ -8,7 +8,9 @@
 #include <filesystem>
 
 #include "advice/leading_place.hpp"
+#include "judging/impression.hpp"
 #include "judging/tasting.hpp"
+#include "judging/verdict.hpp"
 #include "reading/recipe_file.hpp"
 
 namespace entrywise {
@@ -22,17 +24,45 @@ std::string ends_of(const Estimate<Value>& estimate, Value unit, int decimals) {
                        decimals);
 }
 
+std::string ends_of(const Estimate<double>& level, int decimals) {
+    const auto interval = level.interval();
+    return fmt::format("{:.{}f} {:.{}f} ", interval.low, decimals, interval.high, decimals);
+}
+
 std::string told_of(const Tasting& tasting, const LineUp& line_up) {
     const Beer& beer = tasting.beer;
-    std::string told = ends_of(beer.original_gravity.total, specific_gravity, 3) +
-                       ends_of(beer.final_gravity, specific_gravity, 3) +
-                       ends_of(beer.alcohol, percent_by_volume, 1) + ends_of(beer.bitterness.total, ibu, 0) +
-                       ends_of(beer.color.total, srm, 0) + ends_of(beer.carbonation, volume_of_co2, 1);
+    std::string told = ends_of(beer.original_gravity.total, specific_gravity, 4) +
+                       ends_of(beer.final_gravity, specific_gravity, 4) +
+                       ends_of(beer.alcohol, percent_by_volume, 2) + ends_of(beer.bitterness.total, ibu, 1) +
+                       ends_of(beer.color.total, srm, 1) + ends_of(beer.carbonation, volume_of_co2, 2);
     for (const Attribute attribute : all_attributes()) {
-        told += fmt::format("{:.1f} ", tasting.profile.level[attribute].median());
+        told += ends_of(tasting.profile.level[attribute], 2);
     }
     const auto place = leading_place(tasting, Impression(tasting.beer, tasting.profile), line_up);
-    return place ? fmt::format("{}{} {:.1f}\n", told, place->name.code, place->at_risk.median) : told + '\n';
+    return place ? fmt::format("{}{} {:.2f}\n", told, place->name.code, place->at_risk.median) : told + '\n';
+}
+
+/// What the recipe is found to put at risk in the style that it declares.
+std::string told_of_sheet(const Tasting& tasting, const std::vector<Style>& styles,
+                          const Handbook& handbook) {
+    const auto declared = std::find_if(styles.begin(), styles.end(), [&](const Style& style) {
+        return tasting.recipe.style && style.code == tasting.recipe.style->code;
+    });
+    if (declared == styles.end()) {
+        return {};
+    }
+    const Sheet sheet = verdict_on(tasting, *declared, handbook).sheet;
+    std::string told;
+    for (const Section section : sheet_sections) {
+        told += fmt::format("{:.2f} {:.2f} ", sheet.at_risk[section].low, sheet.at_risk[section].high);
+    }
+    for (const Finding& finding : sheet.findings) {
+        told += fmt::format("{} {:.2f} {:.2f} ", id_of(finding), finding.points, finding.noticed);
+    }
+    for (const Strength& strength : sheet.strengths) {
+        told += fmt::format("{} ", name_of(strength.attribute));
+    }
+    return told + '\n';
 }
 
 /// Fowler, Noll and Vo's hash, 1a of 32 bits: the same on every machine.
@@ -71,7 +101,8 @@ std::string state_of(const Knowledge& knowledge, const std::vector<Style>& style
     const LineUp line_up(styles, knowledge.handbook);
     std::string told;
     for (const Recipe& recipe : recipes) {
-        told += told_of(taste(recipe, knowledge.handbook.perception), line_up);
+        const Tasting tasting = taste(recipe, knowledge.handbook.perception);
+        told += told_of(tasting, line_up) + told_of_sheet(tasting, styles, knowledge.handbook);
     }
     return fmt::format("{:08x}", hash_of(told));
 }
