@@ -4,6 +4,7 @@
 
 #include <utility>
 
+#include "base/text.hpp"
 #include "interchange/json_document.hpp"
 #include "screening/entry_fields.hpp"
 
@@ -78,7 +79,7 @@ class LineScan {
     void read(const std::string& key, Node value) {
         const EntryField field = entry_field(key);
         const bool is_null = value.kind == NodeKind::scalar && !value.quoted && value.text == "null";
-        const bool is_nothing = is_null || (value.kind == NodeKind::scalar && value.text.empty());
+        const bool is_nothing = is_null || (value.kind == NodeKind::scalar && trimmed(value.text).empty());
         if (field == EntryField::unknown) {
             entry_.columns.push_back({key, std::move(value)});
         } else if (is_nothing) {

@@ -49,8 +49,12 @@ TEST_CASE("a recipe may stand in a file") {
 }
 
 TEST_CASE("an empty number is none, as an empty field of a table is") {
-    CHECK(entry_of(R"({"entry": "", "recipe": "a.yaml"})", 4).number == "line 4");
-    CHECK(fault_of_line(R"({"entry": "1", "recipe": ""})").find("found no `recipe`") != std::string::npos);
+    for (const std::string nothing : {"", " ", "\\t "}) {
+        CAPTURE(nothing);
+        CHECK(entry_of(R"({"entry": ")" + nothing + R"(", "recipe": "a.yaml"})", 4).number == "line 4");
+        CHECK(fault_of_line(R"({"entry": "1", "recipe": ")" + nothing + R"("})").find("found no `recipe`") !=
+              std::string::npos);
+    }
 }
 
 TEST_CASE("a bad line is an entry with a fault that tells its line") {
