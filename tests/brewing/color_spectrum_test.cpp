@@ -79,3 +79,10 @@ TEST_CASE("one in a hundred of white light is of lightness nine") {
     CHECK(within(lab_color({0.9504, 1.0, 1.0888}).lightness, 8.991, 0.001));
     CHECK(within(lab_color({0.4752, 0.5, 0.5444}).lightness, 4.516, 0.001));
 }
+
+TEST_CASE("the darkest grays of a screen run straight") {
+    // IEC 61966-2-1, sRGB, 1999: 12.92 times the light up to 0.0031308; a hundredth of that light is not
+    // seen.
+    CHECK(screen_color({0.1901, 0.2, 0.2178}).green == 7);
+    CHECK(screen_color({0.0951, 0.1, 0.1089}).green == 3);
+}

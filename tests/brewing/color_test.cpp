@@ -57,3 +57,11 @@ TEST_CASE("congress wort has the color of its malt") {
     CHECK(within(wort_color(117.0 * gram_per_liter, malt) / color_of(malt), 1.0, 0.03));
     CHECK(wort_color(117.0 * gram_per_liter, 0.0 * lovibond).value() == 0.0);
 }
+
+// Beer's law: what absorbs does so in proportion to how much there is of it.
+TEST_CASE("half as much malt in the wort gives half of the color, twice as much twice of it") {
+    const Concentration congress = pound / gallon;
+    const double color = wort_color(congress, 20.0 * lovibond).value();
+    CHECK(within(wort_color(0.5 * congress, 20.0 * lovibond).value(), 0.5 * color, 1e-9));
+    CHECK(within(wort_color(2.0 * congress, 20.0 * lovibond).value(), 2.0 * color, 1e-9));
+}

@@ -46,9 +46,11 @@ TEST_CASE("densities from 10 to 30 degrees are those of the handbook") {
 }
 
 TEST_CASE("pure water and pure ethanol have their own densities") {
-    // Water at 4 and 30 °C: 999.97 and 995.65; ethanol at 20 °C: 789.24. Handbook values, from memory.
+    // Water at 4, 30 and 40 °C: 999.97, 995.65 and 992.22; ethanol at 20 °C: 789.24. Handbook values, from
+    // memory.
     CHECK(within(density(0.0, 4.0), 999.97, 0.01));
     CHECK(within(density(0.0, 30.0), 995.65, 0.01));
+    CHECK(within(density(0.0, 40.0), 992.215, 0.003));
     CHECK(within(density(1.0, 20.0), 789.24, 0.01));
 }
 

@@ -30,3 +30,10 @@ TEST_CASE("a longer rest never frees less, and an hour gives no more than a step
     }
     CHECK(before <= 1.0);
 }
+
+// Coghe et al., Journal of Agricultural and Food Chemistry 52, 2004: most at 45 °C; little in the cold, where
+// the enzyme hardly works, and little above 50 °C, where it is soon destroyed.
+TEST_CASE("a doughing-in in the cold and a rest for protein free nothing") {
+    CHECK(phenol_from_ferulic_rest({{celsius(37.0), 30.0 * minute}}) == 0.0);
+    CHECK(phenol_from_ferulic_rest({{celsius(53.0), 30.0 * minute}}) == 0.0);
+}

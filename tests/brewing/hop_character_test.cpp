@@ -91,3 +91,13 @@ TEST_CASE("hop aroma names its sources, the strongest first") {
     REQUIRE(!beer.drivers.hop_aroma.sources.empty());
     CHECK(beer.drivers.hop_aroma.sources.front().position == Position{22, 5});
 }
+
+// Common practice: hops stand in a whirlpool for some twenty minutes, at 80 to 90 °C where it is cooled for
+// them.
+TEST_CASE("a stand that is not told is one of twenty minutes at 85 degrees") {
+    HopAddition open = stood(cascade(), 60.0, 20.0, 85.0);
+    open.time.reset();
+    CHECK(within(aroma_of({open}), aroma_of({stood(cascade(), 60.0, 20.0, 85.0)}), 1e-9));
+    open.temperature.reset();
+    CHECK(within(aroma_of({open}), aroma_of({stood(cascade(), 60.0, 20.0, 85.0)}), 1e-9));
+}
