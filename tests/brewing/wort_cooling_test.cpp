@@ -75,3 +75,19 @@ TEST_CASE("cooling upwards takes no steps, and out of range ends") {
         return step.time > 0.0 * minute && step.time < 1000.0 * minute;
     }));
 }
+
+TEST_CASE("a short fall takes its part of a long one") {
+    const auto time = [](double from, double to) {
+        Duration sum;
+        for (const TemperatureStep& step :
+             natural_cooling_steps(celsius(from), celsius(to), usual_cooling())) {
+            sum += step.time;
+        }
+        return sum;
+    };
+    for (const double between : {92.7, 90.3, 90.05}) {
+        CAPTURE(between);
+        CHECK(time(between, 90.0) > 0.0 * minute);
+        CHECK(within((time(95.0, between) + time(between, 90.0)) / time(95.0, 90.0), 1.0, 1e-9));
+    }
+}
