@@ -41,7 +41,8 @@ std::optional<StyleName> style_of_path(std::string_view path) {
 bool comes_before(const StyleName& left, const StyleName& right) {
     const auto key = [](const StyleName& name) {
         const auto digits = std::min(name.code.find_first_not_of("0123456789"), name.code.size());
-        return std::make_tuple(name.guide, digits == 0, digits, name.code);
+        return std::make_tuple(std::string_view(name.guide), digits == 0, digits,
+                               std::string_view(name.code));
     };
     return key(left) < key(right);
 }
