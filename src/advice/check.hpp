@@ -53,7 +53,7 @@ Check check(const Recipe& recipe, const Style& style, const Handbook& handbook,
             const std::optional<Style>& base_style = {});
 
 /// A tasting held against a style, or against a style that varies and the base style declared for it, before
-/// anything of it is put in words.
+/// what was found is put in words.
 struct Judged {
     Style style;
     std::optional<Style> base_style;

@@ -56,7 +56,7 @@ TEST_CASE("hops of twelve percent alpha hold a quarter of a percent of humulinon
     CHECK(within(usual_humulinones(12.0 * percent) / percent, 0.24, 0.03));
 }
 
-// Common practice: a few percent of the alpha acids dissolve cold.
+// Common practice: a few percent of the alpha acids dissolve cold. Three of them is a working value.
 TEST_CASE("a light dry hop leaves three percent of its alpha acids") {
     const std::array doses = {DryHopDose{1.0 * gram_per_liter, 10.0 * percent, 0.0 * percent}};
     CHECK(within(in(dry_hop_bitterness(doses, {}).alpha_acids, milligram_per_liter), 3.0, 0.5));

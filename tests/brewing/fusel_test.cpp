@@ -30,6 +30,7 @@ TEST_CASE("heat, hunger and strength add up, each the more the further, to three
 }
 
 // Common practice: a barley wine that is fermented cool and pitched well is warm by its alcohol, hardly hot.
+// How little is a working value.
 TEST_CASE("the strongest wort alone gives a fifth of a step") {
     const double level = fusel_level(0.0 * kelvin, 0.0, 1.140 * specific_gravity);
     CHECK(level > 0.15);

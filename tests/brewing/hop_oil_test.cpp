@@ -80,7 +80,8 @@ TEST_CASE("a day wins nearly all") {
     CHECK(oil_won_by_dry_hop({}, 24.0 * hour).value() > 0.0);
 }
 
-// Common practice: what happens in hoppy beer goes two to three times as fast for each 10 degrees.
+// Common practice: what happens in hoppy beer goes two to three times as fast for each 10 degrees;
+// two and a half is a working value.
 TEST_CASE("ten degrees colder keep hop aroma two and a half times as long") {
     const Share warm = hop_oil_left_after_keeping(40.0 * day, celsius(20.0));
     CHECK(within(in(hop_oil_left_after_keeping(100.0 * day, celsius(10.0)), whole), in(warm, whole), 0.01));

@@ -78,7 +78,7 @@ TEST_CASE("hot and unknown mashes are known less well") {
 }
 
 // Common practice: most of the starch is converted in the first quarter of an hour, and what little is not by
-// then weighs ever less.
+// then weighs ever less. The points are working values.
 TEST_CASE("a mash cut short leaves points, the first minutes by far the most") {
     const double whole_mash = shift_of_one_rest(66.0, 60.0);
     const auto lost = [&](double minutes) { return whole_mash - shift_of_one_rest(66.0, minutes); };

@@ -69,7 +69,8 @@ TEST_CASE("sulfur fades with every week, and a lager a week old has more than on
     CHECK(before < 0.5);
 }
 
-// A rest is warm, and yeast works three times as fast in it as in a lager's cold (common practice).
+// A rest is warm, and yeast works three times as fast in it as in a lager's cold (common practice;
+// three times is a working value).
 TEST_CASE("a day of a warm rest does what three cold days do") {
     const auto change = [](std::optional<Duration> on_yeast, std::optional<DiacetylRest> rest) {
         Maturation maturation = lager();

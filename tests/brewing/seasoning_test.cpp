@@ -99,6 +99,7 @@ TEST_CASE("the usual dose of coriander is ten grams in twenty liters, of cloves 
     CHECK(within(in(usual_dose(named("cloves", ExtraKind::spice)).middle, gram_per_liter), 0.125, 0.02));
 }
 
+// Common practice: a long boil drives spice off. How much it leaves is a working value.
 TEST_CASE("each half hour of a long boil takes its part, an hour half of it, the mash nearly all") {
     const auto left = [](double minutes) { return in(spice_left(ExtraUse::boil, minutes * minute), whole); };
     CHECK(left(0.0) == 1.0);

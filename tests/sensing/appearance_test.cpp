@@ -127,7 +127,7 @@ TEST_CASE("protein, hops and gas hold the head, alcohol, adjuncts and acid break
     CHECK(retention_at(500.0, 120.0, 0.0, 0.0, 6.0, 0.0) <= 7.0);
 }
 
-// Common practice: dry hops cloud from some grams a liter on, and a heavy dry hop clouds by about a step.
+// Common practice: dry hops cloud from some grams a liter on. How much they do is a working value.
 TEST_CASE("each gram of dry hops beyond four takes an eighth of a step, up to a whole one") {
     const auto clarity_of = [](double grams) {
         return clarity_with([&](ClarityInputs& beer) { beer.dry_hops = grams * gram_per_liter; });
