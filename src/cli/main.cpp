@@ -10,6 +10,7 @@
 #include "cli/commands.hpp"
 #include "cli/each_input.hpp"
 #include "cli/knowledge.hpp"
+#include "cli/large_pages.hpp"
 #include "cli/streams.hpp"
 #include "report/version.hpp"
 
@@ -80,6 +81,7 @@ ExitStatus run(const std::vector<std::string>& arguments) {
 }  // namespace
 
 int main(int count, char** words) {
+    entrywise::take_memory_in_large_pages();
     std::set_new_handler(end_without_memory);
     try {
         return static_cast<int>(run({words + (count > 0 ? 1 : 0), words + count}));

@@ -1,0 +1,38 @@
+#include "cli/large_pages.hpp"
+
+#if defined(__GLIBC__)
+#include <malloc.h>
+#include <sys/mman.h>
+
+#include <cstdint>
+#include <cstdlib>
+#endif
+
+namespace entrywise {
+
+#if defined(__GLIBC__)
+
+void take_memory_in_large_pages() {
+    constexpr std::size_t large_page = std::size_t{2} << 20U;
+    constexpr std::size_t more_than_is_left = std::size_t{256} << 10U;
+    constexpr std::size_t bookkeeping = 64;  // what the heap may write between two allocations, at most
+    mallopt(M_TOP_PAD, 2 * large_page);
+    mallopt(M_MMAP_THRESHOLD, large_page);
+    // Nothing may have been written yet to what becomes a large page. So all addresses up to it are left out:
+    // they take no memory as long as nobody writes there.
+    void* const left_out = std::malloc(more_than_is_left);
+    const auto begin = reinterpret_cast<std::uintptr_t>(left_out);
+    const std::uintptr_t page =
+        (begin + more_than_is_left + bookkeeping + large_page - 1) / large_page * large_page;
+    if (left_out != nullptr && std::realloc(left_out, page - begin - bookkeeping) == left_out) {
+        madvise(reinterpret_cast<void*>(page), large_page, MADV_HUGEPAGE);
+    }
+}
+
+#else
+
+void take_memory_in_large_pages() {}
+
+#endif
+
+}  // namespace entrywise
