@@ -3,6 +3,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "judging/deviation.hpp"
@@ -40,14 +41,12 @@ class Account {
   public:
     Account(const Tariff& tariff, const std::vector<Deviation>& deviations, std::size_t draws, Noting noting);
 
-    /// The charges of one cause of the sheet: those of the attributes that show it and that the style
-    /// describes.
-    std::vector<Charge> charges_of(std::size_t cause) const;
-
-    /// Charges a cause to its sections: in each the dearest of its charges, once for each miss that they are
-    /// part of. Overall impression loses its share of what the cause takes in all sections, no more where one
-    /// of them is right.
-    void take(const Cause& cause, std::vector<Charge>& charges);
+    /// Charges a cause of the sheet to its sections: in each the dearest of its charges, once for each miss
+    /// that they are part of. Overall impression loses its share of what the cause takes in all sections, no
+    /// more where one of them is right. Tells the charges, which are those of the attributes that show the
+    /// cause and that the style describes, none where all of them are inside; they stand until the next
+    /// cause.
+    std::span<const Charge> take(std::size_t cause);
 
     /// The chance that judges notice what is charged in a direction.
     double chance_of_notice(const Cause& cause, const Charge& charge, Direction direction) const;
@@ -62,21 +61,42 @@ class Account {
     Estimate<double> at_risk() const;
 
   private:
-    Charge charge_of(const Deviation& deviation, const Cause& cause) const;
+    /// What of a charge is part of a miss, draw by draw; no points where nothing is.
+    struct Part {
+        Charge* charge;
+        std::span<const double> points;
+    };
+
+    std::span<Charge> charges_of(std::size_t cause);
+    void write_charge(const Deviation& deviation, const Cause& cause, Charge& charge) const;
     double most_of(Section section) const;
-    void take_for(std::optional<std::size_t> miss, const Cause& cause, std::vector<Charge>& charges);
+    void find_misses(std::span<const Charge> charges);
+    void find_parts(std::optional<std::size_t> miss, std::span<Charge> charges);
+    std::span<const double> points_in(std::optional<std::size_t> miss, const Charge& charge,
+                                      std::vector<double>& some_draws) const;
+    void take_for(std::optional<std::size_t> miss, const Cause& cause);
+    void find_counted(Section section);
     void ask_for(Section section, const Cause& cause);
+    std::span<const double> dearest_points();
     void take_what_is_asked(Section section);
     void take_what_is_new(Section section, std::vector<double>& charged);
+    void note_what_is_taken();
 
     const Tariff& tariff_;
     Noting noting_;
     std::array<const Deviation*, sensed_count> deviations_{};
     BySection<std::vector<double>> left_;
-    std::vector<Charge*> counted_;   ///< of a cause, in the section that is charged
-    std::vector<double> asked_;      ///< of a section, by a cause
-    std::vector<double> elsewhere_;  ///< what the same cause took in the sections before
     std::vector<BySection<std::vector<double>>> charged_;  ///< by miss: what was charged for it so far
+
+    // Of one cause at a time. They are kept, as a beer has hundreds of them.
+    std::vector<Charge> charges_;
+    std::vector<std::optional<std::size_t>> misses_;  ///< each once; nothing stands for a miss of its own
+    std::vector<Part> parts_;                         ///< of the charges, in one miss
+    std::vector<std::vector<double>> some_draws_;     ///< the points of parts of charges
+    std::vector<Part> counted_;                       ///< of the parts, in the section that is charged
+    std::vector<double> dearest_;
+    std::vector<double> asked_;      ///< of a section, by a miss
+    std::vector<double> elsewhere_;  ///< what the same miss took in the sections before
 };
 
 }  // namespace entrywise

@@ -78,9 +78,7 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
     Account account(tariff, deviations, beer.draws(), Noting::each_charge);
     Sheet sheet;
     for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
-        std::vector<Charge> charges = account.charges_of(cause);
-        account.take(score_sheet.causes[cause], charges);
-        for (const Charge& charge : charges) {
+        for (const Charge& charge : account.take(cause)) {
             for (const Direction direction : {Direction::above, Direction::below}) {
                 add_finding(account, score_sheet.causes[cause], charge, direction, beer, sheet.findings);
             }
@@ -123,8 +121,7 @@ Estimate<double> points_at_risk(const Impression& beer, const Yardstick& yardsti
     const std::vector<Deviation> deviations = deviations_of(beer, yardstick, score_sheet);
     Account account(tariff, deviations, beer.draws(), Noting::points_only);
     for (std::size_t cause = 0; cause < score_sheet.causes.size(); ++cause) {
-        std::vector<Charge> charges = account.charges_of(cause);
-        account.take(score_sheet.causes[cause], charges);
+        account.take(cause);
     }
     for (const Finding& finding : beside_levels) {
         account.take(finding.section, finding.points);

@@ -49,9 +49,7 @@ Booked booked(const std::vector<Deviation>& deviations) {
     Account account(tariff, deviations, deviations.front().steps.size(), Noting::each_charge);
     Booked result;
     for (std::size_t cause = 0; cause < sheet.causes.size(); ++cause) {
-        std::vector<Charge> charges = account.charges_of(cause);
-        account.take(sheet.causes[cause], charges);
-        for (const Charge& charge : charges) {
+        for (const Charge& charge : account.take(cause)) {
             result.above += charge.above.points;
             result.below += charge.below.points;
         }
