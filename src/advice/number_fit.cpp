@@ -44,11 +44,10 @@ double normal_share_below(double deviate) {
     return 0.5 * std::erfc(-deviate / std::numbers::sqrt2);
 }
 
-/// The odds against a number at a middle with a spread, where beers of the style lie evenly from low to high.
-double odds_against(double middle, double spread, double low, double high, const Scale& scale) {
+/// The odds against a number at a middle with a width, where beers of the style lie evenly from low to high.
+double odds_against(double middle, double width, double low, double high, const Scale& scale) {
     // However far outside, a beer in two hundred of a style is like that (working value).
     constexpr double least = 0.004;
-    const double width = std::hypot(spread, scale.softness);
     const double inside =
         normal_share_below((high - middle) / width) - normal_share_below((low - middle) / width);
     const double density = scale.beer_at_large * inside / (high - low + scale.softness);
@@ -58,22 +57,24 @@ double odds_against(double middle, double spread, double low, double high, const
 }  // namespace
 
 NumberFit::NumberFit(const Beer& beer) {
-    const auto told = [](const auto& estimate, auto scaled) {
+    const auto told = [](const auto& estimate, auto scaled, const Scale& scale) {
         constexpr double widths_of_eight_in_ten = 2.56;
         const auto interval = estimate.interval();
-        return Told{scaled(interval.median),
-                    (scaled(interval.high) - scaled(interval.low)) / widths_of_eight_in_ten};
+        const double spread = (scaled(interval.high) - scaled(interval.low)) / widths_of_eight_in_ten;
+        return Told{scaled(interval.median), std::hypot(spread, scale.softness)};
     };
-    told_ = {told(beer.original_gravity.total, plain_gravity), told(beer.final_gravity, plain_gravity),
-             told(beer.alcohol, plain_alcohol), told(beer.tasted_bitterness, bitterness_ratio_scale),
-             told(beer.color.total, color_ratio_scale)};
+    told_ = {told(beer.original_gravity.total, plain_gravity, of_original_gravity),
+             told(beer.final_gravity, plain_gravity, of_final_gravity),
+             told(beer.alcohol, plain_alcohol, of_alcohol),
+             told(beer.tasted_bitterness, bitterness_ratio_scale, of_bitterness),
+             told(beer.color.total, color_ratio_scale, of_color)};
 }
 
 double NumberFit::unlikeliness_in(const StyleRanges& ranges) const {
     const auto of = [](const Told& told, const auto& range, auto scaled, const Scale& scale) {
         const bool closed = range && range->low && range->high;
         return closed
-                   ? odds_against(told.middle, told.spread, scaled(*range->low), scaled(*range->high), scale)
+                   ? odds_against(told.middle, told.width, scaled(*range->low), scaled(*range->high), scale)
                    : 0.0;
     };
     return of(told_[0], ranges.original_gravity, plain_gravity, of_original_gravity) +

@@ -20,10 +20,10 @@ class NumberFit {
     double unlikeliness_in(const StyleRanges& ranges) const;
 
   private:
-    /// A number on the scale that it is compared on.
+    /// A number on the scale that it is compared on; its width is how far it is spread and borders are soft.
     struct Told {
         double middle = 0.0;
-        double spread = 0.0;
+        double width = 0.0;
     };
 
     std::array<Told, 5> told_;

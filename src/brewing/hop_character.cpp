@@ -51,18 +51,22 @@ OilLeft oil_left(const HopAddition& addition, Duration boil, Concentration dry_h
 
 using Parts = std::vector<Part<Concentration>>;
 
-Part<Concentration> part_of(const HopAddition& addition, Share left, const Estimate<OilContent>& oil,
+// Oil counts by its cube root: traditional hops have little oil, but it is richer in what is smelled, and
+// between lots oil says little of the strength of the aroma (Vollmer and Shellhammer, Influence of hop oil
+// content and composition on hop aroma intensity in dry-hopped beer, Journal of the American Society of
+// Brewing Chemists 74, 2016, from memory; the root is a working value).
+double strength_of(OilContent oil) {
+    return std::cbrt(in(oil, reference_oil));
+}
+
+Part<Concentration> part_of(const HopAddition& addition, Share left, const Estimate<double>& strength,
                             const Wort& wort) {
     const Share whole_yield = oil_won_by_dry_hop(0.0 * gram_per_liter, usual_dry_hop_time);
     const double relative = in(left, whole_yield);
-    // Oil counts by its cube root: traditional hops have little oil, but it is richer in what is smelled, and
-    // between lots oil says little of the strength of the aroma (Vollmer and Shellhammer, Influence of hop
-    // oil content and composition on hop aroma intensity in dry-hopped beer, Journal of the American Society
-    // of Brewing Chemists 74, 2016, from memory; the root is a working value).
-    const auto equivalent = [&](OilContent content, Volume volume) -> Concentration {
-        return relative * std::cbrt(in(content, reference_oil)) * addition.mass / volume;
+    const auto equivalent = [&](double strength_of_lot, Volume volume) -> Concentration {
+        return relative * strength_of_lot * addition.mass / volume;
     };
-    return {line_of(addition), addition.position, lift(equivalent, oil, wort.volume)};
+    return {line_of(addition), addition.position, lift(equivalent, strength, wort.volume)};
 }
 
 /// What age leaves of the hops in the glass; everything where the recipe gives no dates.
@@ -92,8 +96,9 @@ void hop_character(const Process& process, const Wort& wort, Deviates& deviates,
         const OilLeft left = oil_left(addition, schedule.moments[hop].boil, dry_hops);
         const auto oil = deviates.draw("oil of " + addition.hop.name, addition.hop.oil,
                                        0.0 * milliliter_per_100_gram, 10.0 * milliliter_per_100_gram);
-        smelled.push_back(part_of(addition, left.smelled, oil, wort));
-        tasted.push_back(part_of(addition, left.tasted, oil, wort));
+        const Estimate<double> strength = lift(strength_of, oil);
+        smelled.push_back(part_of(addition, left.smelled, strength, wort));
+        tasted.push_back(part_of(addition, left.tasted, strength, wort));
         if (addition.use == HopUse::dry_hop) {
             const Mass mass = addition.mass;
             const auto dose = [mass](Volume volume) -> Concentration { return mass / volume; };

@@ -41,21 +41,32 @@ void add_finding(const Account& account, const Cause& cause, const Charge& charg
 }
 
 template <class Quantity>
-void add_number(std::vector<NumberCheck>& numbers, Number number, const Estimate<Quantity>& estimate,
-                const std::optional<Range<Quantity>>& range) {
-    if (range) {
-        const auto inside = [&](Quantity value) { return range->contains(at_printed_precision(value)); };
-        numbers.push_back({number, estimate.chance(inside)});
-    }
+double share_within(const Range<Quantity>& range, const std::vector<Quantity>& printed) {
+    const auto within = std::count_if(printed.begin(), printed.end(),
+                                      [&range](Quantity value) { return range.contains(value); });
+    return static_cast<double>(within) / static_cast<double>(printed.size());
 }
 
-std::vector<NumberCheck> check_numbers(const Beer& beer, const StyleRanges& ranges) {
+template <class Quantity>
+std::vector<Quantity> as_printed(const Estimate<Quantity>& estimate) {
+    std::vector<Quantity> values(estimate.count());
+    std::transform(estimate.draws().begin(), estimate.draws().end(), values.begin(),
+                   [](Quantity draw) { return at_printed_precision(draw); });
+    return values;
+}
+
+std::vector<NumberCheck> check_numbers(const Impression& beer, const StyleRanges& ranges) {
     std::vector<NumberCheck> numbers;
-    add_number(numbers, Number::original_gravity, beer.original_gravity.total, ranges.original_gravity);
-    add_number(numbers, Number::final_gravity, beer.final_gravity, ranges.final_gravity);
-    add_number(numbers, Number::alcohol, beer.alcohol, ranges.alcohol);
-    add_number(numbers, Number::bitterness, beer.bitterness.total, ranges.bitterness);
-    add_number(numbers, Number::color, beer.color.total, ranges.color);
+    const auto check = [&numbers](Number number, const auto& printed_draws, const auto& range) {
+        if (range) {
+            numbers.push_back({number, share_within(*range, printed_draws)});
+        }
+    };
+    check(Number::original_gravity, beer.printed_original_gravity(), ranges.original_gravity);
+    check(Number::final_gravity, beer.printed_final_gravity(), ranges.final_gravity);
+    check(Number::alcohol, beer.printed_alcohol(), ranges.alcohol);
+    check(Number::bitterness, as_printed(beer.beer().bitterness.total), ranges.bitterness);
+    check(Number::color, as_printed(beer.beer().color.total), ranges.color);
     return numbers;
 }
 
@@ -93,7 +104,7 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
         [](const Finding& first, const Finding& second) { return first.points > second.points; });
     const Style& style = *yardstick.style;
     sheet.strengths = strengths_of(deviations, sheet.findings, beer.beer(), beer.profile());
-    sheet.numbers = check_numbers(beer.beer(), style.ranges);
+    sheet.numbers = check_numbers(beer, style.ranges);
     for (const Section section : sheet_sections) {
         sheet.at_risk[section] = summary(account.at_risk(section));
     }

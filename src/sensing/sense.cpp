@@ -47,14 +47,18 @@ Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& lev
     const std::string input =
         "sensing " + std::string(word_of(section_of(attribute))) + " " + std::string(word_of(attribute));
     const std::vector<double>& deviate = deviates.of(input);
-    const double highest = highest_level(attribute);
-    std::vector<double> levels(level.count());
-    for (std::size_t draw = 0; draw < levels.size(); ++draw) {
-        const double present = std::min(std::max(level[draw], 0.0), 1.0);
-        const double sensed = level[draw] + present * error * deviate[draw];
-        levels[draw] = std::min(std::max(sensed, 0.0), highest);
+    const auto& levels = level.draws();
+    if (std::all_of(levels.begin(), levels.end(), [](double each) { return each == 0.0; })) {
+        return level;
     }
-    return Estimate<double>(std::move(levels));
+    const double highest = highest_level(attribute);
+    std::vector<double> sensed(levels.size());
+    for (std::size_t draw = 0; draw < sensed.size(); ++draw) {
+        const double present = std::min(std::max(levels[draw], 0.0), 1.0);
+        const double with_error = levels[draw] + present * error * deviate[draw];
+        sensed[draw] = std::min(std::max(with_error, 0.0), highest);
+    }
+    return Estimate<double>(std::move(sensed));
 }
 
 Estimate<double> in_the_nose(Attribute attribute, const Estimate<double>& flavor) {
