@@ -254,6 +254,10 @@ void Account::take_what_is_new(Section section, std::vector<double>& charged) {
 
 /// Notes with the dearest charge of each draw what was taken for it.
 void Account::note_what_is_taken() {
+    if (counted_.size() == 1) {
+        note_with(*counted_.front().charge);
+        return;
+    }
     for (std::size_t draw = 0; draw < asked_.size(); ++draw) {
         if (asked_[draw] > 0.0) {
             const Part& dearest = *std::max_element(
@@ -262,6 +266,19 @@ void Account::note_what_is_taken() {
             dearest.charge->tally(dearest.charge->deviation->steps[draw]).points += asked_[draw];
         }
     }
+}
+
+/// The same where there is but one charge.
+void Account::note_with(Charge& charge) const {
+    double above = charge.above.points;
+    double below = charge.below.points;
+    for (std::size_t draw = 0; draw < asked_.size(); ++draw) {
+        const bool is_above = charge.deviation->steps[draw] > 0.0;
+        above += is_above ? asked_[draw] : 0.0;
+        below += is_above ? 0.0 : asked_[draw];
+    }
+    charge.above.points = above;
+    charge.below.points = below;
 }
 
 }  // namespace entrywise

@@ -81,6 +81,7 @@ class Account {
     void take_what_is_asked(Section section);
     void take_what_is_new(Section section, std::vector<double>& charged);
     void note_what_is_taken();
+    void note_with(Charge& charge) const;
 
     const Tariff& tariff_;
     Noting noting_;

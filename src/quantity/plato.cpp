@@ -1,5 +1,6 @@
 #include "quantity/plato.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace entrywise {
@@ -28,12 +29,14 @@ Extract extract_of(SpecificGravity gravity) {
 
 SpecificGravity specific_gravity_of(Extract extract) {
     // The slope is positive everywhere, so that Newton's steps from this common rule of thumb settle within
-    // five.
+    // three: after one of less than a billionth the next would be smaller than a double can tell.
     constexpr int most_steps = 20;
-    constexpr double settled = 1e-15;
-    double gravity = 1.0 + extract.value() / 250.0;
+    constexpr double settled = 1e-9;
+    constexpr double beyond_all_worts = 100.0;
+    const double degrees = extract.value();
+    double gravity = 1.0 + degrees / (258.6 - 0.8796 * std::min(degrees, beyond_all_worts));
     for (int step = 0; step < most_steps; ++step) {
-        const double correction = (extract.value() - degrees_at(gravity)) / slope_at(gravity);
+        const double correction = (degrees - degrees_at(gravity)) / slope_at(gravity);
         gravity += correction;
         if (std::abs(correction) < settled) {
             break;
