@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <system_error>
 
 namespace entrywise {
@@ -28,6 +29,35 @@ bool starts_like_a_number(std::string_view text) {
 /// Whether digits other than zero stand before the exponent: such a number that reads as zero was too small.
 bool has_a_nonzero_digit(std::string_view number) {
     return number.substr(0, number.find_first_of("eE")).find_first_of("123456789") != std::string_view::npos;
+}
+
+constexpr std::array steps_per_unit{1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};  ///< by decimals
+
+/// The number in whole steps of its last decimal; nothing where it is too large or lies so near to the middle
+/// between two steps that only all of its digits can tell which is nearer.
+std::optional<double> whole_steps_of(double number, int decimals) {
+    constexpr double most_steps = 1e9;
+    constexpr double surely_no_tie = 1e-6;
+    if (decimals < 0 || static_cast<std::size_t>(decimals) >= steps_per_unit.size()) {
+        return std::nullopt;
+    }
+    const double steps = number * steps_per_unit[static_cast<std::size_t>(decimals)];
+    const double whole_steps = std::nearbyint(steps);
+    const bool is_sure = std::abs(steps) < most_steps && std::abs(steps - whole_steps) < 0.5 - surely_no_tie;
+    return is_sure ? std::optional(whole_steps) : std::nullopt;
+}
+
+/// Whole steps of the last decimal as a decimal number.
+std::string text_of_steps(double whole_steps, int decimals) {
+    const auto behind_the_point = static_cast<std::size_t>(decimals);
+    std::string text = fmt::format_int(static_cast<std::int64_t>(std::abs(whole_steps))).str();
+    if (text.size() <= behind_the_point) {
+        text.insert(0, behind_the_point + 1 - text.size(), '0');
+    }
+    if (behind_the_point > 0) {
+        text.insert(text.size() - behind_the_point, 1, '.');
+    }
+    return whole_steps < 0.0 ? '-' + text : text;
 }
 
 }  // namespace
@@ -61,6 +91,9 @@ std::optional<double> number_from(std::string_view text) {
 }
 
 std::string fixed(double number, int decimals) {
+    if (const auto whole_steps = whole_steps_of(number, decimals)) {
+        return text_of_steps(*whole_steps, decimals);
+    }
     std::string text = fmt::format("{:.{}f}", number, decimals);
     const bool negative_zero = text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos;
     return negative_zero ? text.substr(1) : text;
@@ -71,18 +104,10 @@ std::string shortest(double number) {
 }
 
 double rounded(double number, int decimals) {
-    constexpr std::array steps_per_unit{1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6};
-    constexpr double most_steps = 1e9;
-    constexpr double surely_no_tie = 1e-6;
-    if (decimals >= 0 && static_cast<std::size_t>(decimals) < steps_per_unit.size()) {
-        const double per_unit = steps_per_unit[static_cast<std::size_t>(decimals)];
-        const double steps = number * per_unit;
-        const double whole_steps = std::nearbyint(steps);
+    if (const auto whole_steps = whole_steps_of(number, decimals)) {
         // The quotient of two whole numbers is the double nearest to that decimal, as reading its text gives
         // it.
-        if (std::abs(steps) < most_steps && std::abs(steps - whole_steps) < 0.5 - surely_no_tie) {
-            return whole_steps / per_unit + 0.0;
-        }
+        return *whole_steps / steps_per_unit[static_cast<std::size_t>(decimals)] + 0.0;
     }
     return number_from(fixed(number, decimals)).value_or(number);
 }
