@@ -89,9 +89,11 @@ TEST_CASE("every unit of volume") {
         {"ml", 0.001},     {"l", 1.0},       {"tsp", 0.00492892}, {"tbsp", 0.0147868}, {"floz", 0.0295735},
         {"cup", 0.236588}, {"pt", 0.473176}, {"qt", 0.946353},    {"bbl", 117.348},    {"ifloz", 0.0284131},
         {"ipt", 0.568261}, {"iqt", 1.13652}, {"igal", 4.54609},   {"ibbl", 163.659}};
-    for (const auto& [unit, liters] : units) {
+    for (const auto& each : units) {
+        const std::string unit = each.first;
+        const double liters = each.second;
         CAPTURE(unit);
-        const std::string amount = std::string("{\"unit\": \"") + unit + "\", \"value\": 5000}";
+        const std::string amount = "{\"unit\": \"" + unit + "\", \"value\": 5000}";
         const auto recipe = exchanged(
             Exchange::beerjson, with(sample("sample.json"), "{\"unit\": \"gal\", \"value\": 5}", amount));
         if (recipe) {

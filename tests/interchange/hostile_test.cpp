@@ -196,7 +196,9 @@ TEST_CASE("a record set with any content spoilt is a recipe or a located fault")
     const std::string whole = sample("sample.xml");
     const auto contents = contents_of(whole);
     CHECK(contents.size() > 70);
-    for (const auto& [begin, end] : contents) {
+    for (const auto& content : contents) {
+        const auto begin = content.first;
+        const auto end = content.second;
         CAPTURE(whole.substr(begin, 40));
         for (const std::string& text : spoilt_texts()) {
             CAPTURE(text.substr(0, 40));
