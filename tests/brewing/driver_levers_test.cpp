@@ -64,9 +64,10 @@ void check_lever(const Recipe& base, const std::function<void(Recipe&)>& pull, c
     pull(changed);
     const Levels before = levels_of(base);
     const Levels after = levels_of(changed);
-    for (const auto& [driver, level] : before) {
+    for (const auto& each : before) {
+        const std::string& driver = each.first;
         CAPTURE(driver);
-        const double moved = after.at(driver) - level;
+        const double moved = after.at(driver) - each.second;
         const auto expected = moves.find(driver);
         CAPTURE(moved);
         if (expected == moves.end()) {

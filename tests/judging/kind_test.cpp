@@ -128,13 +128,13 @@ TEST_CASE("a weissbier asks for clove, which is not the horse of Brettanomyces")
 // Common practice: old ales and barleywines are fermented with plain English ale yeast, doppelbock with lager
 // yeast; age and dark malt bring the dried fruit.
 TEST_CASE("the usual yeast of a style is at home in it, even where age brings the fruit") {
-    for (const auto& [yeast, style] :
-         std::vector<std::pair<std::string, std::string>>{{"english ale", "17D"},
-                                                          {"english ale", "17B"},
-                                                          {"german lager", "9A"},
-                                                          {"american ale", "20C"}}) {
+    for (const auto& usual : std::vector<std::pair<std::string, std::string>>{{"english ale", "17D"},
+                                                                              {"english ale", "17B"},
+                                                                              {"german lager", "9A"},
+                                                                              {"american ale", "20C"}}) {
+        const std::string& style = usual.second;
         CAPTURE(style);
-        CHECK(fermented_with(yeast, fruity, style).empty());
+        CHECK(fermented_with(usual.first, fruity, style).empty());
     }
 }
 

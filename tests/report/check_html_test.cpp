@@ -81,7 +81,9 @@ TEST_CASE("html: the numbers are those of the JSON") {
     const std::string text = read_aloud(body_of(check));
     const std::vector<std::pair<std::string, int>> numbers{
         {"original_gravity", 3}, {"final_gravity", 3}, {"alcohol", 1}, {"bitterness", 0}, {"color", 1}};
-    for (const auto& [name, decimals] : numbers) {
+    for (const auto& each : numbers) {
+        const std::string& name = each.first;
+        const int decimals = each.second;
         const Json& number = document["beer"][name];
         CHECK_MESSAGE(has(text, printed(number["median"], decimals)), name);
         CHECK_MESSAGE(has(text, printed(number["low"], decimals) + "–" + printed(number["high"], decimals)),

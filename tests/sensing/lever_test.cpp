@@ -230,7 +230,9 @@ TEST_CASE("each lever of a recipe moves what brewers turn it for, and the rest h
         Recipe recipe = usual_recipe();
         lever.turn(recipe);
         const ByAttribute<double> after = levels_of(recipe);
-        for (const auto& [attribute, least] : lever.follow) {
+        for (const auto& follows : lever.follow) {
+            const Attribute attribute = follows.first;
+            const double least = follows.second;
             CAPTURE(lever.name);
             CAPTURE(std::string(word_of(section_of(attribute))) + " " + std::string(word_of(attribute)));
             CAPTURE(before[attribute]);
