@@ -204,4 +204,7 @@ TEST_CASE("styles that share a third of what they take in are told apart, those 
     // Three levels from 1 to 4, of which the other style has so much.
     CHECK(sets_apart(only_contrast(style_of_bitterness(1, 2), style_of_bitterness(3, 5))));
     CHECK_FALSE(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(2, 5))));
+    // With half a step around each word both share two of seven steps, and two of six, which is a third.
+    CHECK(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(3, 7))));
+    CHECK_FALSE(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(3, 6))));
 }
