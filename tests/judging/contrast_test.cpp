@@ -200,7 +200,7 @@ TEST_CASE("what has nothing in common with what was told is told besides") {
     CHECK(told.back().trait == Trait(Number::color));
 }
 
-TEST_CASE("styles that share a third of what they take in are told apart, those that share half are not") {
+TEST_CASE("styles that share less than a third of what either takes in are told apart, others are not") {
     // Three levels from 1 to 4, of which the other style has so much.
     CHECK(sets_apart(only_contrast(style_of_bitterness(1, 2), style_of_bitterness(3, 5))));
     CHECK_FALSE(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(2, 5))));
