@@ -88,3 +88,18 @@ TEST_CASE("misses that are not one add up, each taking its part of what is left"
     CHECK(together.taken > bitter.taken);
     CHECK(together.taken < bitter.taken + sweet.taken);
 }
+
+TEST_CASE("what several attributes show is noted with the dearest of them") {
+    ScoreSheet sheet = fifty_points();
+    sheet.causes = {cause_of("malt", {"flavor.malt", "flavor.caramel"}, 0.0, 0.0, 0.7, 0.0, 0.3)};
+    const Tariff tariff(sheet);
+    const std::vector<Deviation> deviations{deviation(Attribute::flavor_malt, {1.0}),
+                                            deviation(Attribute::flavor_caramel, {3.0})};
+    Account account(tariff, deviations, 1, Noting::each_charge);
+    const auto charges = account.take(0);
+    REQUIRE(charges.size() == 2);
+    for (const Charge& charge : charges) {
+        const bool is_dearest = charge.deviation->attribute == Attribute::flavor_caramel;
+        CHECK((charge.above.points > 0.0) == is_dearest);
+    }
+}
