@@ -49,10 +49,7 @@ double share_within(const Range<Quantity>& range, const std::vector<Quantity>& p
 
 template <class Quantity>
 std::vector<Quantity> as_printed(const Estimate<Quantity>& estimate) {
-    std::vector<Quantity> values(estimate.count());
-    std::transform(estimate.draws().begin(), estimate.draws().end(), values.begin(),
-                   [](Quantity draw) { return at_printed_precision(draw); });
-    return values;
+    return lift([](Quantity draw) { return at_printed_precision(draw); }, estimate).draws();
 }
 
 std::vector<NumberCheck> check_numbers(const Impression& beer, const StyleRanges& ranges) {
