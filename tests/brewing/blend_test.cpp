@@ -101,3 +101,31 @@ TEST_CASE("sources of a blend's gravity add up, and what a share of the grist is
     CHECK(wheat.drivers.wheat_like_share > 0.5);
     CHECK(within(third.drivers.wheat_like_share, wheat.drivers.wheat_like_share / 3.0, 1e-9));
 }
+
+TEST_CASE("a blend holds the fruit or wood of either of its beers") {
+    const Beer plain = brew_at_middle(pale_ale());
+    Beer on_wood = plain;
+    on_wood.drivers.fruit_or_wood = true;
+    CHECK(blended(plain, on_wood, 0.1 * whole).drivers.fruit_or_wood);
+    CHECK(blended(on_wood, plain, 0.1 * whole).drivers.fruit_or_wood);
+    CHECK_FALSE(blended(plain, plain, 0.1 * whole).drivers.fruit_or_wood);
+}
+
+TEST_CASE("bitterness of a blend mixes by volume by each formula, and water brings none") {
+    Recipe twice_hopped = pale_ale();
+    for (HopAddition& addition : twice_hopped.hops) {
+        addition.mass = 2.0 * addition.mass;
+    }
+    const Beer mild = brew_at_middle(pale_ale());
+    const Beer bitter = brew_at_middle(twice_hopped);
+    const Beer half = blended(mild, bitter, 0.5 * whole);
+    for (const auto formula :
+         {&OtherBitterness::tinseth, &OtherBitterness::rager, &OtherBitterness::garetz}) {
+        const Bitterness mixed = half.other_bitterness.*formula;
+        CHECK(mixed > mild.other_bitterness.*formula);
+        CHECK(mixed < bitter.other_bitterness.*formula);
+        CHECK(within(in(mixed - mild.other_bitterness.*formula, ibu),
+                     in(bitter.other_bitterness.*formula - mixed, ibu), 1e-6));
+    }
+    CHECK(within(bitterness(diluted(mild, 0.5 * whole)), 0.5 * bitterness(mild), 1e-6));
+}

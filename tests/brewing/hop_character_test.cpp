@@ -101,3 +101,10 @@ TEST_CASE("a stand that is not told is one of twenty minutes at 85 degrees") {
     open.temperature.reset();
     CHECK(within(aroma_of({open}), aroma_of({stood(cascade(), 60.0, 20.0, 85.0)}), 1e-9));
 }
+
+// Common practice: dry hops stay three to five days.
+TEST_CASE("a dry hop whose time is not told is one of four days") {
+    HopAddition open = dry_hopped(cascade(), 60.0, 4.0);
+    open.time.reset();
+    CHECK(within(aroma_of({open}), aroma_of({dry_hopped(cascade(), 60.0, 4.0)}), 1e-12));
+}

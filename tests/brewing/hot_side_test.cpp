@@ -126,3 +126,13 @@ TEST_CASE("after a stand less is left to cool") {
     CHECK(cooling_time(stands, 1) < cooling_time(plain, 0));
     CHECK(within(in_celsius(stands.after_boil.front().temperature), 75.0, 1e-9));
 }
+
+TEST_CASE("of two additions to one stand the longer is in it first, whichever the recipe names first") {
+    const HotSchedule schedule =
+        schedule_of({stood(magnum(), 20.0, 10.0, 80.0), stood(cascade(), 50.0, 30.0, 80.0)});
+    REQUIRE(schedule.stands.size() == 2);
+    CHECK(within(minutes_of(schedule.stands[0].time), 20.0, 1e-9));
+    CHECK(within(minutes_of(schedule.stands[1].time), 10.0, 1e-9));
+    CHECK(schedule.moments[0].joins_at_step == 1);
+    CHECK(schedule.moments[1].joins_at_step == 0);
+}

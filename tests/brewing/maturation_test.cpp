@@ -84,3 +84,24 @@ TEST_CASE("a day of a warm rest does what three cold days do") {
     // The day of the rest is one of the nine, and stands for two more.
     CHECK(within(change(9.0 * day, a_day) - taken, change(11.0 * day, std::nullopt), 1e-9));
 }
+
+// Yeast sinks in the cold and takes up no more (common practice; that half a level and five weeks are all is
+// a working value).
+TEST_CASE("lagering takes half a level of diacetyl in five weeks, and nothing after") {
+    const auto change = [](double weeks) {
+        Maturation maturation = lager();
+        maturation.cold_weeks = weeks;
+        return diacetyl_change(maturation);
+    };
+    CHECK(within(change(5.0), -0.5, 1e-9));
+    CHECK(change(12.0) == change(5.0));
+    CHECK(change(4.0) > change(5.0));
+}
+
+// Working value: a lager straight from the fermenter has three fifths more than one that was lagered.
+TEST_CASE("no beer is so young that it has twice the sulfur of its yeast") {
+    Maturation maturation = lager();
+    maturation.conditioned = 0.0 * week;
+    CHECK(sulfur_factor(maturation) > 1.4);
+    CHECK(sulfur_factor(maturation) < 1.8);
+}

@@ -134,6 +134,7 @@ TEST_CASE("defaults are those of common practice") {
     CHECK(process.boil_time == 60.0 * minute);
     REQUIRE(process.mash.size() == 1);
     CHECK(within(in_celsius(process.mash.front().temperature), 66.0, 1.5));
+    CHECK(process.mash.front().time == 60.0 * minute);
     CHECK(process.carbonation.middle >= 2.2 * volume_of_co2);
     CHECK(process.carbonation.middle <= 2.7 * volume_of_co2);
     // Small open kettles boil off 3 to 5 L an hour of a batch of some 20 to 30 L (common practice).
@@ -197,6 +198,7 @@ TEST_CASE("any clean yeast leaves little diacetyl and sulfur, and esters from no
     CHECK(yeast.diacetyl.low == 0.0);
     CHECK(yeast.diacetyl.high <= 1.0);
     CHECK(yeast.sulfur.high <= 1.0);
+    CHECK(yeast.ester.low == 0.0);
     CHECK(yeast.ester.high <= 3.0);
     CHECK(yeast.attenuation.middle >= 0.72 * fully_attenuated);
     CHECK(yeast.attenuation.middle <= 0.80 * fully_attenuated);

@@ -124,3 +124,12 @@ TEST_CASE("levels differ between strains of a class and stay on the scale") {
     CHECK(interval.high - interval.low > 0.5);
     CHECK(beer.drivers.ester.chance([](double level) { return level < 0.0 || level > 7.0; }) == 0.0);
 }
+
+// Common practice of brewers of mixed fermentation: acid is there in weeks, the rest takes half a year.
+TEST_CASE("a mixed culture gives half at once, all in half a year, and a fifth more in a year") {
+    CHECK(within(slow_growth(0.0 * day), 0.5, 0.05));
+    CHECK(within(slow_growth(26.0 * week), 1.0, 1e-9));
+    CHECK(within(slow_growth(52.0 * week), 1.2, 1e-9));
+    CHECK(slow_growth(13.0 * week) > slow_growth(4.0 * week));
+    CHECK(slow_growth(104.0 * week) == slow_growth(52.0 * week));
+}

@@ -295,3 +295,15 @@ TEST_CASE("a deviation tells how far outside, above positive and below negative"
     CHECK(deviation_at(5.5).name == "flavor.roast");
     CHECK(deviation_at(5.5).section == Section::flavor);
 }
+
+TEST_CASE("what a recipe leaves open is told, and is not counted as checked") {
+    Style style = style_that_expects(Attribute::flavor_bitterness, 2.0, 4.0);
+    style.expected[Attribute::mouthfeel_carbonation] = Expectation{6.0, 7.0, false};
+    Profile profile = profile_with(Attribute::mouthfeel_carbonation, 1.0);
+    profile.untold = {Attribute::mouthfeel_carbonation, Attribute::appearance_head_size};
+    const Sheet sheet = judge(plain_beer(), profile, style, fifty_points());
+    CHECK(sheet.attributes_checked == 1);
+    CHECK(sheet.attributes_untold == 1);
+    CHECK(sheet.attributes_not_described == static_cast<int>(attribute_count) - 2);
+    CHECK(sheet.total.high == 0.0);
+}

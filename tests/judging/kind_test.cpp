@@ -170,3 +170,22 @@ TEST_CASE("another kind costs what the sheet says, as far as it is noticed") {
     CHECK(dear.points == 4.0 * dear.noticed);
     CHECK(miss_where_it_costs(2.0).points == 2.0 * dear.noticed);
 }
+
+TEST_CASE("hops that are mostly of another kind are noticed less than hops that are all of it") {
+    const auto noticed = [](double of_galaxy) {
+        Recipe recipe;
+        Beer beer = plain_beer();
+        for (const std::string name : {"Galaxy", "Tettnanger"}) {
+            recipe.hops.emplace_back();
+            recipe.hops.back().hop = *usual_library().ingredients().hop(name);
+            recipe.hops.back().position = {static_cast<int>(recipe.hops.size()), 1};
+            beer.drivers.hop_aroma.sources.push_back(
+                {name, recipe.hops.back().position, name == "Galaxy" ? of_galaxy : 1.0 - of_galaxy});
+        }
+        const auto misses = misses_of(recipe, beer, {Attribute::aroma_hop, Attribute::flavor_hop}, "5D");
+        REQUIRE(misses.size() == 1);
+        return misses.front().finding.noticed;
+    };
+    CHECK(noticed(0.9) < noticed(1.0));
+    CHECK(noticed(1.0) <= 1.0);
+}

@@ -88,6 +88,11 @@ TEST_CASE("more extract, body grain or nitrogen never make a thinner body") {
     CHECK(body_at(4.5, 5.0, 0.0, 2.4, true) > body_at(4.5));
 }
 
+// Working value: the fine bubbles of nitrogen are worth half a step.
+TEST_CASE("nitrogen makes a beer of the same gas half a step fuller") {
+    CHECK(within(body_at(4.5, 5.0, 0.0, 2.4, true) - body_at(4.5, 5.0, 0.0, 2.4), 0.5, 0.05));
+}
+
 // Langstaff, Guinard and Lewis, 1991: carbonation and fullness are opposite ends of mouthfeel.
 TEST_CASE("lively carbonation thins the body") {
     check_rises([](double flat) { return body_at(4.5, 5.0, 0.0, 4.5 - flat); }, 0.0, 4.0, 0.25, 7.0);
