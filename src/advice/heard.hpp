@@ -1,9 +1,10 @@
 #pragma once
 
-#include <memory>
+#include <cstddef>
 #include <string>
 #include <vector>
 
+#include "advice/note_words.hpp"
 #include "judging/sheet.hpp"
 #include "style/remark.hpp"
 
@@ -46,18 +47,19 @@ std::string id_of(const HeardRemark& remark);
 class Ear {
   public:
     /// The book must outlive the ear.
-    explicit Ear(const RemarkBook& book);
-    ~Ear();
-    Ear(Ear&&) noexcept;
-    Ear& operator=(Ear&&) = delete;
-    Ear(const Ear&) = delete;
-    Ear& operator=(const Ear&) = delete;
+    explicit Ear(const RemarkBook& book) : book_(book), words_(book) {}
 
     std::vector<HeardClause> hear(const std::string& note) const;
 
   private:
-    struct Patterns;
-    std::unique_ptr<const Patterns> patterns_;
+    HeardClause clause_of(std::string text, const std::vector<WordRun>& runs,
+                          const std::vector<Section>& carried) const;
+    std::vector<Section> places_for(const std::vector<WordRun>& runs, std::size_t phrase,
+                                    const std::vector<Section>& carried) const;
+    std::vector<UnknownWord> unknown_in(const std::vector<WordRun>& runs) const;
+
+    const RemarkBook& book_;
+    NoteWords words_;
 };
 
 }  // namespace entrywise
