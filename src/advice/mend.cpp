@@ -1,21 +1,18 @@
 #include "advice/mend.hpp"
 
 #include <algorithm>
-#include <cmath>
-#include <functional>
 #include <set>
 #include <utility>
 
+#include "advice/caution_of_change.hpp"
+#include "advice/kitchen.hpp"
 #include "advice/measured_before.hpp"
 #include "advice/mending_levers.hpp"
 #include "advice/mending_search.hpp"
 #include "base/number.hpp"
-#include "brewing/blend.hpp"
-#include "brewing/brew.hpp"
 #include "judging/specialty.hpp"
 #include "judging/tasting.hpp"
 #include "judging/verdict.hpp"
-#include "sensing/sense.hpp"
 
 namespace entrywise {
 
@@ -38,141 +35,6 @@ constexpr double most_extra_disruption = 2.0;
 
 /// How often a plan that does not hold is tightened before it is given up.
 constexpr int most_tightenings = 3;
-
-template <class Value>
-void append(std::vector<Value>& values, std::vector<Value> more) {
-    values.insert(values.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
-}
-
-std::vector<std::string> names_of(const std::vector<Recipe>& beers) {
-    std::vector<std::string> names;
-    for (const Recipe& beer : beers) {
-        names.push_back(beer.name);
-    }
-    return names;
-}
-
-std::vector<MendingLever> levers_of(const Recipe& recipe, const Beer& beer, const Style& style,
-                                    const MendingMeans& means, Stage stage) {
-    std::vector<MendingLever> levers;
-    if (stage == Stage::brewed) {
-        append(levers, packaging_levers(recipe, beer, style));
-        append(levers, dry_hop_levers(recipe, style, means.pantry));
-        append(levers, finished_beer_levers(names_of(means.other_beers)));
-        return levers;
-    }
-    append(levers, strength_levers(recipe));
-    append(levers, grist_levers(recipe, style));
-    append(levers, hop_levers(recipe, style));
-    append(levers, mash_levers(recipe));
-    append(levers, fermentation_levers(recipe));
-    append(levers, packaging_levers(recipe, beer, style));
-    append(levers, extra_levers(recipe, style));
-    append(levers, new_malt_levers(recipe, style, means.pantry));
-    append(levers, new_hop_levers(recipe, style, means.pantry));
-    append(levers, dry_hop_levers(recipe, style, means.pantry));
-    append(levers, yeast_levers(recipe, style, means.pantry));
-    return levers;
-}
-
-/// The ingredients of both beers, so that the kind of what is smelled can be traced.
-Recipe poured_together(Recipe recipe, const Recipe& other) {
-    const auto add = [](auto& additions, auto more) {
-        for (auto& addition : more) {
-            addition.position = in_second_beer(addition.position);
-            additions.push_back(addition);
-        }
-    };
-    add(recipe.grist, other.grist);
-    add(recipe.hops, other.hops);
-    add(recipe.yeasts, other.yeasts);
-    return recipe;
-}
-
-/// Works attempts out over one count of draws.
-class Kitchen {
-  public:
-    Kitchen(const Recipe& recipe, const MendingMeans& means, const Handbook& handbook, Stage stage,
-            std::size_t draws)
-        : recipe_(recipe),
-          means_(means),
-          handbook_(handbook),
-          stage_(stage),
-          deviates_(draws),
-          other_beers_(means.other_beers.size()) {}
-
-    Tasting taste_of(Attempt attempt) {
-        settle_measurements(attempt.recipe);
-        deviates_.forget_inputs();
-        Tasting tasting;
-        tasting.beer = brew(attempt.recipe, deviates_);
-        if (attempt.blend) {
-            const std::size_t other = attempt.blend->beer;
-            tasting.beer = blended(tasting.beer, other_beer(other), attempt.blend->share);
-            attempt.recipe = poured_together(std::move(attempt.recipe), means_.other_beers[other]);
-        }
-        if (attempt.water > Share()) {
-            tasting.beer = diluted(tasting.beer, attempt.water);
-        }
-        tasting.profile = sense(tasting.beer, handbook_.perception, deviates_);
-        tasting.recipe = std::move(attempt.recipe);
-        return tasting;
-    }
-
-  private:
-    void settle_measurements(Recipe& changed) const {
-        if (stage_ == Stage::brewed) {
-            move_measured_bitterness(recipe_, changed);
-        } else {
-            drop_untrue_measurements(recipe_, changed);
-        }
-    }
-
-    const Beer& other_beer(std::size_t index) {
-        std::optional<Beer>& beer = other_beers_[index];
-        if (!beer) {
-            Deviates deviates(deviates_.draws());
-            beer = brew(means_.other_beers[index], deviates);
-        }
-        return *beer;
-    }
-
-    const Recipe& recipe_;
-    const MendingMeans& means_;
-    const Handbook& handbook_;
-    Stage stage_;
-    Deviates deviates_;
-    std::vector<std::optional<Beer>> other_beers_;
-};
-
-std::vector<Caution> new_cautions(const Recipe& before, const Beer& beer_before, const Recipe& after,
-                                  const Beer& beer_after) {
-    const std::vector<Caution> known = cautions_of(before, beer_before);
-    std::vector<Caution> cautions;
-    for (const Caution& caution : cautions_of(after, beer_after)) {
-        const bool is_known = std::any_of(known.begin(), known.end(), [&](const Caution& each) {
-            return each.kind == caution.kind && each.text == caution.text;
-        });
-        if (!is_known) {
-            cautions.push_back(caution);
-        }
-    }
-    return cautions;
-}
-
-/// Casks are served by gravity and bear little gas, about 1 to 1.5 volumes (common practice); a recipe tells
-/// only that it is not bottled.
-std::vector<Caution> caution_of_cask(const Recipe& recipe, const Beer& before, const Beer& after) {
-    constexpr Carbonation of_cask = 1.8 * volume_of_co2;
-    constexpr Carbonation too_much_for_cask = 2.2 * volume_of_co2;
-    const bool maybe_cask = !recipe.conditioning.bottled.value_or(true);
-    if (!maybe_cask || before.carbonation.median() > of_cask ||
-        after.carbonation.median() < too_much_for_cask) {
-        return {};
-    }
-    return {
-        {"pressure", "A cask does not bear this much gas: serve it from a keg, or from bottles that do."}};
-}
 
 /// Everything that one mending goes by.
 class Mender {
@@ -325,8 +187,7 @@ class Mender {
         }
         Tasting tasting = fine_.taste_of(proposal.attempt);
         proposal.sheet = verdict_on(tasting, mending_.style, handbook_).sheet;
-        proposal.cautions = new_cautions(mending_.recipe, mending_.beer, tasting.recipe, tasting.beer);
-        append(proposal.cautions, caution_of_cask(mending_.recipe, mending_.beer, tasting.beer));
+        proposal.cautions = cautions_of_change(mending_.recipe, mending_.beer, tasting.recipe, tasting.beer);
         if (mending_.stage == Stage::recipe) {
             proposal.no_longer_measured = drop_untrue_measurements(mending_.recipe, proposal.attempt.recipe);
         }

@@ -7,31 +7,21 @@
 #include "advice/attempt.hpp"
 #include "advice/caution.hpp"
 #include "advice/change.hpp"
+#include "advice/mending_means.hpp"
 #include "advice/ranking.hpp"
 #include "base/number.hpp"
 #include "brewing/beer.hpp"
 #include "judging/sheet.hpp"
-#include "recipe/ingredients.hpp"
 #include "recipe/recipe.hpp"
 #include "style/handbook.hpp"
 #include "style/style.hpp"
 
 namespace entrywise {
 
-/// What can still be changed: everything before the beer is brewed, or only what a finished beer allows.
-enum class Stage { recipe, brewed };
-
 struct MendingWish {
     Stage stage = Stage::recipe;
     double target =
         2.0;  ///< points at risk that are few enough: hardly what judges differ by (working value)
-};
-
-/// What may be used that the recipe does not have: ingredients that are customary for the style, and other
-/// beers to blend with.
-struct MendingMeans {
-    IngredientTables pantry;
-    std::vector<Recipe> other_beers;
 };
 
 /// The changes that together bring a recipe in, and what comes of them, worked out over all draws.

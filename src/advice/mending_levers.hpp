@@ -1,8 +1,10 @@
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "advice/mending_lever.hpp"
+#include "advice/mending_means.hpp"
 #include "brewing/beer.hpp"
 #include "recipe/ingredients.hpp"
 #include "recipe/recipe.hpp"
@@ -60,6 +62,10 @@ std::vector<MendingLever> dry_hop_levers(const Recipe& recipe, const Style& styl
 /// What can still be done to a finished beer besides dry hop and packaging: deaerated water, and a part of
 /// another beer, of which there are as many as names.
 std::vector<MendingLever> finished_beer_levers(const std::vector<std::string>& other_beers);
+
+/// All of these that a stage leaves, those for the whole recipe first.
+std::vector<MendingLever> levers_of(const Recipe& recipe, const Beer& beer, const Style& style,
+                                    const MendingMeans& means, Stage stage);
 
 /// Positions of what is added, which no line of a recipe has.
 inline constexpr int first_added_line = 500000;
