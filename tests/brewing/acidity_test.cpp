@@ -70,3 +70,13 @@ TEST_CASE("a dry acid counts whole, a syrup by what is in it") {
 TEST_CASE("phosphoric acid is not tasted") {
     CHECK(sour_with("phosphoric acid", 50.0 * gram, std::nullopt) == 0.0);
 }
+
+TEST_CASE("sourness goes on evenly where acid reaches its threshold") {
+    double before = 0.0;
+    for (double grams = 0.05; grams <= 3.0; grams += 0.05) {
+        const double level = sourness_of_acid(grams * gram_per_liter);
+        CHECK(level > before);
+        CHECK(level < before + 0.19);
+        before = level;
+    }
+}

@@ -129,3 +129,16 @@ TEST_CASE("bitterness of a blend mixes by volume by each formula, and water brin
     }
     CHECK(within(bitterness(diluted(mild, 0.5 * whole)), 0.5 * bitterness(mild), 1e-6));
 }
+
+TEST_CASE("a quarter of a beer brings a quarter of its adjuncts and of the bitterness of its hops") {
+    Beer plain = brew_at_middle(pale_ale());
+    Beer thinned = plain;
+    plain.drivers.adjunct_share = 0.4;
+    thinned.drivers.adjunct_share = 0.0;
+    CHECK(within(blended(plain, thinned, 0.25 * whole).drivers.adjunct_share, 0.3, 1e-9));
+    double of_second = 0.0;
+    for (const SourceShare& source : blended(plain, thinned, 0.25 * whole).bitterness.sources) {
+        of_second += source.position.line >= second_beer_lines ? source.share : 0.0;
+    }
+    CHECK(within(of_second, 0.25, 0.001));
+}

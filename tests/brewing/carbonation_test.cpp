@@ -91,3 +91,13 @@ TEST_CASE("four grams of sugar a liter give about a volume") {
     CHECK(priming_sugar(PrimingSugar::sucrose, 1.0 * liter, 2.0 * volume_of_co2, 1.5 * volume_of_co2) ==
           Mass());
 }
+
+// A bottle must bear the higher of two estimates (common practice of safety).
+TEST_CASE("the pressure in a bottle is told as the higher of two formulas") {
+    for (double degrees = 0.0; degrees <= 40.0; degrees += 5.0) {
+        CAPTURE(degrees);
+        const GaugePressure told = bottle_pressure(3.0 * volume_of_co2, celsius(degrees));
+        CHECK(told >= equilibrium_pressure(3.0 * volume_of_co2, celsius(degrees)));
+        CHECK(told >= physical_equilibrium_pressure(3.0 * volume_of_co2, celsius(degrees)));
+    }
+}

@@ -136,3 +136,11 @@ TEST_CASE("of two additions to one stand the longer is in it first, whichever th
     CHECK(schedule.moments[0].joins_at_step == 1);
     CHECK(schedule.moments[1].joins_at_step == 0);
 }
+
+TEST_CASE("stands of different heat last as long as each is told to") {
+    const HotSchedule schedule =
+        schedule_of({stood(cascade(), 50.0, 30.0, 85.0), stood(magnum(), 20.0, 10.0, 75.0)});
+    REQUIRE(schedule.stands.size() == 2);
+    CHECK(within(minutes_of(schedule.stands[0].time), 30.0, 1e-9));
+    CHECK(within(minutes_of(schedule.stands[1].time), 10.0, 1e-9));
+}

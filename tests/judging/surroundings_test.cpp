@@ -1,0 +1,92 @@
+#include "judging/surroundings.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include "tests/support/guide.hpp"
+
+// Beer Judge Certification Program, Beer Style Guidelines, 2021, and Brewers Association, Beer Style
+// Guidelines, 2025: numbers and coded words.
+
+using namespace entrywise;
+using namespace entrywise::testing;
+
+namespace {
+
+std::vector<Style> styles_of(const std::string& guide) {
+    std::vector<Style> styles;
+    for (const StyleName& name : usual_library().style_names(guide)) {
+        styles.push_back(*usual_library().style(name));
+    }
+    return styles;
+}
+
+bool differ_at_all(const std::vector<Contrast>& contrasts) {
+    return std::any_of(contrasts.begin(), contrasts.end(),
+                       [](const Contrast& contrast) { return contrast.steps > 0.0; });
+}
+
+std::vector<std::string> codes_of(const std::vector<Neighbor>& neighbors) {
+    std::vector<std::string> codes;
+    for (const Neighbor& neighbor : neighbors) {
+        codes.push_back(neighbor.code);
+    }
+    return codes;
+}
+
+}  // namespace
+
+TEST_CASE("a neighbor is told apart by what differs, as long as anything does") {
+    for (const char* guide : {"bjcp-2021", "ba-2025"}) {
+        const std::vector<Style> styles = styles_of(guide);
+        for (const Style& style : styles) {
+            for (const Neighbor& neighbor : surroundings_of(style, styles).neighbors) {
+                CAPTURE(style.code);
+                CAPTURE(neighbor.code);
+                const auto other = std::find_if(styles.begin(), styles.end(), [&](const Style& each) {
+                    return each.code == neighbor.code;
+                });
+                REQUIRE(other != styles.end());
+                CHECK(neighbor.apart.empty() != differ_at_all(contrasts_between(style, *other)));
+                CHECK(std::all_of(neighbor.apart.begin(), neighbor.apart.end(),
+                                  [](const Contrast& contrast) { return contrast.steps > 0.0; }));
+            }
+        }
+    }
+}
+
+TEST_CASE("the neighbors are those that a style's file names") {
+    const std::vector<Style> styles = styles_of("bjcp-2021");
+    const Style style = guide_style("1A");
+    std::vector<std::string> named;
+    for (const auto& [code, said] : style.custom.neighbors) {
+        named.push_back(code);
+    }
+    REQUIRE(!named.empty());
+    CHECK(codes_of(surroundings_of(style, styles).neighbors) == named);
+}
+
+TEST_CASE("where a file names none, the neighbors are up to four others, and never the style itself") {
+    const std::vector<Style> styles = styles_of("ba-2025");
+    std::size_t with_neighbors = 0;
+    for (const Style& style : styles) {
+        CAPTURE(style.code);
+        const std::vector<std::string> codes = codes_of(surroundings_of(style, styles).neighbors);
+        CHECK(codes.size() <= 4);
+        CHECK(std::find(codes.begin(), codes.end(), style.code) == codes.end());
+        with_neighbors += codes.empty() ? 0U : 1U;
+    }
+    CHECK(with_neighbors > styles.size() / 2);
+}
+
+TEST_CASE("variants are the styles whose codes continue a style's own, and are no neighbors of it") {
+    const std::vector<Style> styles = styles_of("bjcp-2021");
+    const Surroundings around = surroundings_of(guide_style("25B"), styles);
+    REQUIRE(!around.variants.empty());
+    for (const Style& variant : around.variants) {
+        CHECK(variant.code.starts_with("25B-"));
+    }
+}
