@@ -208,3 +208,9 @@ TEST_CASE("styles that share less than a third of what either takes in are told 
     CHECK(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(3, 7))));
     CHECK_FALSE(sets_apart(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(3, 6))));
 }
+
+TEST_CASE("the style whose words lie higher is the higher one, also where both reach far") {
+    CHECK_FALSE(only_contrast(style_of_bitterness(2, 5), style_of_bitterness(1, 4)).second_is_higher);
+    CHECK(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(2, 5)).second_is_higher);
+    CHECK_FALSE(only_contrast(style_of_bitterness(2, 4), style_of_bitterness(2, 4)).second_is_higher);
+}

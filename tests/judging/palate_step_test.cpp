@@ -50,3 +50,12 @@ TEST_CASE("gravities are counted from water, the original one by the alcohol it 
     CHECK(within(palate_steps_of_original_gravity(1.048 * specific_gravity), 6.0, 0.5));
     CHECK(within(palate_steps_of_final_gravity(1.016 * specific_gravity), 4.0, 0.5));
 }
+
+TEST_CASE("the palate's scale goes on without a leap where shares take over from even steps") {
+    for (double units = 1.0; units <= 60.0; units += 0.25) {
+        CAPTURE(units);
+        const double step = palate_steps((units + 0.25) * ibu) - palate_steps(units * ibu);
+        CHECK(step > 0.0);
+        CHECK(step < 0.05);
+    }
+}

@@ -66,3 +66,17 @@ TEST_CASE("of a beer with nothing at risk a section is known as closely as judge
     const ScoreComparison comparison = compared_flavor(16.0, {});
     CHECK(comparison.high - comparison.low <= 2.0 * 7.0 * std::sqrt(20.0 / 50.0));
 }
+
+// Judges give whole and half points: common practice.
+TEST_CASE("spans end at half points, and a ruined section is worth nothing") {
+    for (double risk = 0.0; risk <= 20.0; risk += 1.3) {
+        CAPTURE(risk);
+        const ScoreComparison comparison =
+            compared_flavor(10.0, {.median = risk, .low = 0.7 * risk, .high = 1.1 * risk});
+        CHECK(std::fmod(2.0 * comparison.low, 1.0) == 0.0);
+        CHECK(std::fmod(2.0 * comparison.high, 1.0) == 0.0);
+        CHECK(comparison.low <= comparison.expected);
+        CHECK(comparison.high >= comparison.expected - 0.25);
+    }
+    CHECK(compared_flavor(0.0, {.median = 20.0, .low = 18.0, .high = 20.0}).expected == 0.0);
+}

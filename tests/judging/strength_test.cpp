@@ -74,4 +74,5 @@ TEST_CASE("a scale on which a style leaves much open makes no strength") {
     };
     CHECK(names(strengths(3.0, 4.0), "finish"));
     CHECK(strengths(1.0, 4.0).empty());
+    CHECK(strengths(2.85, 4.0).empty());
 }
