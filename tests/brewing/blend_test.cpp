@@ -127,7 +127,11 @@ TEST_CASE("bitterness of a blend mixes by volume by each formula, and water brin
         CHECK(within(in(mixed - mild.other_bitterness.*formula, ibu),
                      in(bitter.other_bitterness.*formula - mixed, ibu), 1e-6));
     }
-    CHECK(within(bitterness(diluted(mild, 0.5 * whole)), 0.5 * bitterness(mild), 1e-6));
+    const Beer thinned = diluted(mild, 0.5 * whole);
+    CHECK(within(bitterness(thinned), 0.5 * bitterness(mild), 1e-6));
+    CHECK(within(in(thinned.tasted_bitterness.median(), ibu), 0.5 * in(mild.tasted_bitterness.median(), ibu),
+                 1e-6));
+    CHECK(within(real_extract_of(thinned), 0.5 * real_extract_of(mild), 1e-6));
 }
 
 TEST_CASE("a quarter of a beer brings a quarter of its adjuncts and of the bitterness of its hops") {

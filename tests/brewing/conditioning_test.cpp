@@ -32,6 +32,9 @@ double dms_after(double boil_minutes, const Fermentable& malt) {
 
 TEST_CASE("weeks count only in the cold") {
     CHECK(within(cold_weeks(2.0, 21.0), 3.0, 1e-9));
+    // Beer is lagered below about 8 °C: common practice.
+    CHECK(cold_weeks(7.0, 21.0) > 2.9);
+    CHECK(cold_weeks(9.0, 21.0) == 0.0);
     CHECK(cold_weeks(18.0, 21.0) == 0.0);
     CHECK(brew_at_middle(pale_ale()).drivers.cold_weeks == 0.0);
 }

@@ -105,3 +105,10 @@ TEST_CASE("no beer is so young that it has twice the sulfur of its yeast") {
     CHECK(sulfur_factor(maturation) > 1.4);
     CHECK(sulfur_factor(maturation) < 1.8);
 }
+
+// Working value: a level of diacetyl is the least that is told, and a rest alone takes three fifths of one.
+TEST_CASE("a rest of any length takes three fifths of a level of diacetyl at most") {
+    Maturation maturation = lager();
+    maturation.rest = DiacetylRest{celsius(20.0), 30.0 * day};
+    CHECK(within(diacetyl_change(maturation), -0.6, 0.05));
+}

@@ -137,6 +137,8 @@ TEST_CASE("defaults are those of common practice") {
     CHECK(process.mash.front().time == 60.0 * minute);
     CHECK(process.carbonation.middle >= 2.2 * volume_of_co2);
     CHECK(process.carbonation.middle <= 2.7 * volume_of_co2);
+    CHECK(process.carbonation.middle - process.carbonation.half_width >= 2.1 * volume_of_co2);
+    CHECK(process.carbonation.middle + process.carbonation.half_width <= 2.8 * volume_of_co2);
     // Small open kettles boil off 3 to 5 L an hour of a batch of some 20 to 30 L (common practice).
     CHECK(in(process.evaporation.middle, liter_per_hour) >= 1.2);
     CHECK(in(process.evaporation.middle, liter_per_hour) <= 5.0);
@@ -200,6 +202,15 @@ TEST_CASE("any clean yeast leaves little diacetyl and sulfur, and esters from no
     CHECK(yeast.sulfur.high <= 1.0);
     CHECK(yeast.ester.low == 0.0);
     CHECK(yeast.ester.high <= 3.0);
+    // Where nothing is known of it, a yeast is trusted with 10 to 12 % alcohol: common practice.
+    CHECK(yeast.alcohol_limit >= 10.0 * percent_by_volume);
+    CHECK(yeast.alcohol_limit <= 12.0 * percent_by_volume);
     CHECK(yeast.attenuation.middle >= 0.72 * fully_attenuated);
     CHECK(yeast.attenuation.middle <= 0.80 * fully_attenuated);
+}
+
+TEST_CASE("a fermentation whose temperature is not told is at the middle of its yeast's") {
+    Recipe recipe = pale_ale();
+    recipe.fermentation_temperature.reset();
+    CHECK(within(in_celsius(process_of(recipe).fermentation_temperature), 19.0, 1e-9));
 }

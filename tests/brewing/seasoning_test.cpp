@@ -96,6 +96,8 @@ TEST_CASE("all spices of clove's kind speak alike, and peel is milder than seed"
 // Common practice of brewers of wit: 5 to 15 g of coriander in 20 L.
 TEST_CASE("the usual dose of coriander is ten grams in twenty liters, of cloves a quarter of it") {
     CHECK(within(in(usual_dose(named("coriander", ExtraKind::spice)).middle, gram_per_liter), 0.5, 0.05));
+    CHECK(
+        within(in(usual_dose(named("coriander", ExtraKind::spice)).half_width, gram_per_liter), 0.25, 0.03));
     CHECK(within(in(usual_dose(named("cloves", ExtraKind::spice)).middle, gram_per_liter), 0.125, 0.02));
 }
 

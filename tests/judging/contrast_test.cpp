@@ -214,3 +214,13 @@ TEST_CASE("the style whose words lie higher is the higher one, also where both r
     CHECK(only_contrast(style_of_bitterness(1, 4), style_of_bitterness(2, 5)).second_is_higher);
     CHECK_FALSE(only_contrast(style_of_bitterness(2, 4), style_of_bitterness(2, 4)).second_is_higher);
 }
+
+TEST_CASE("styles are as far apart as their traits in the mean, none at all without traits") {
+    Style one = style_of_bitterness(1, 1);
+    Style other = style_of_bitterness(5, 5);
+    const double by_bitterness = distance_of(contrasts_between(one, other));
+    one.expected[Attribute::flavor_malt] = other.expected[Attribute::flavor_malt] =
+        Expectation{3.0, 3.0, false};
+    CHECK(within(distance_of(contrasts_between(one, other)), 0.5 * by_bitterness, 1e-9));
+    CHECK(distance_of({}) == 0.0);
+}

@@ -189,3 +189,14 @@ TEST_CASE("hops that are mostly of another kind are noticed less than hops that 
     CHECK(noticed(0.9) < noticed(1.0));
     CHECK(noticed(1.0) <= 1.0);
 }
+
+TEST_CASE("a kind is told by smell or by taste, whichever is the stronger") {
+    Recipe recipe;
+    recipe.hops.emplace_back();
+    recipe.hops.back().hop = *usual_library().ingredients().hop("Galaxy");
+    recipe.hops.back().position = {3, 1};
+    Beer beer = plain_beer();
+    beer.drivers.hop_aroma.sources = {{"Galaxy", {3, 1}, 1.0}};
+    CHECK(misses_of(recipe, beer, {Attribute::aroma_hop}, "5D").size() == 1);
+    CHECK(misses_of(recipe, beer, {Attribute::flavor_hop}, "5D").size() == 1);
+}

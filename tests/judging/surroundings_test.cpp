@@ -50,7 +50,11 @@ TEST_CASE("a neighbor is told apart by what differs, as long as anything does") 
                     return each.code == neighbor.code;
                 });
                 REQUIRE(other != styles.end());
-                CHECK(neighbor.apart.empty() != differ_at_all(contrasts_between(style, *other)));
+                const std::vector<Contrast> contrasts = contrasts_between(style, *other);
+                CHECK(neighbor.apart.empty() != differ_at_all(contrasts));
+                CHECK(std::is_sorted(
+                    neighbor.apart.begin(), neighbor.apart.end(),
+                    [](const Contrast& one, const Contrast& two) { return one.steps > two.steps; }));
                 CHECK(std::all_of(neighbor.apart.begin(), neighbor.apart.end(),
                                   [](const Contrast& contrast) { return contrast.steps > 0.0; }));
             }
@@ -88,5 +92,22 @@ TEST_CASE("variants are the styles whose codes continue a style's own, and are n
     REQUIRE(!around.variants.empty());
     for (const Style& variant : around.variants) {
         CHECK(variant.code.starts_with("25B-"));
+    }
+}
+
+TEST_CASE(
+    "a style that lays down little, and none names, has no neighbors; nor is one that varies a neighbor") {
+    const std::vector<Style> styles = styles_of("ba-2025");
+    Style vague;
+    vague.code = "99-99";
+    vague.ranges.color = Range<Color>{5.0 * srm, 9.0 * srm};
+    CHECK(surroundings_of(vague, styles).neighbors.empty());
+    for (const Style& style : styles) {
+        for (const std::string& code : codes_of(surroundings_of(style, styles).neighbors)) {
+            const auto other = std::find_if(styles.begin(), styles.end(),
+                                            [&](const Style& each) { return each.code == code; });
+            REQUIRE(other != styles.end());
+            CHECK_FALSE(other->varies);
+        }
     }
 }
