@@ -48,14 +48,16 @@ std::vector<KindMiss> misses_of(const Recipe& recipe, const Beer& beer, const st
                        usual_phrases().kin);
 }
 
-std::vector<KindMiss> hopped_with(const std::string& name, const std::string& style) {
+std::vector<KindMiss> hopped_with(const std::string& name, const std::string& style,
+                                  const std::vector<Attribute>& sensed = {Attribute::aroma_hop,
+                                                                          Attribute::flavor_hop}) {
     Recipe recipe;
     recipe.hops.emplace_back();
     recipe.hops.back().hop = *usual_library().ingredients().hop(name);
     recipe.hops.back().position = {3, 1};
     Beer beer = plain_beer();
     beer.drivers.hop_aroma.sources = {{name, {3, 1}, 1.0}};
-    return misses_of(recipe, beer, {Attribute::aroma_hop, Attribute::flavor_hop}, style);
+    return misses_of(recipe, beer, sensed, style);
 }
 
 std::vector<KindMiss> malted_with(const std::string& name, const std::string& style) {
@@ -191,12 +193,6 @@ TEST_CASE("hops that are mostly of another kind are noticed less than hops that 
 }
 
 TEST_CASE("a kind is told by smell or by taste, whichever is the stronger") {
-    Recipe recipe;
-    recipe.hops.emplace_back();
-    recipe.hops.back().hop = *usual_library().ingredients().hop("Galaxy");
-    recipe.hops.back().position = {3, 1};
-    Beer beer = plain_beer();
-    beer.drivers.hop_aroma.sources = {{"Galaxy", {3, 1}, 1.0}};
-    CHECK(misses_of(recipe, beer, {Attribute::aroma_hop}, "5D").size() == 1);
-    CHECK(misses_of(recipe, beer, {Attribute::flavor_hop}, "5D").size() == 1);
+    CHECK(hopped_with("Galaxy", "5D", {Attribute::aroma_hop}).size() == 1);
+    CHECK(hopped_with("Galaxy", "5D", {Attribute::flavor_hop}).size() == 1);
 }
