@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <string>
 
-#include "judging/surroundings.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/within.hpp"
 
@@ -143,48 +142,6 @@ TEST_CASE("a style has no traits that set it apart from itself") {
         const Style style = *usual_library().style(name);
         CHECK(separating(contrasts_between(style, style)).empty());
         CHECK(distance_of(contrasts_between(style, style)) == 0.0);
-    }
-}
-
-TEST_CASE("neighbors of a pilsner are pale lagers, not stouts") {
-    // Common practice: what is entered instead of a German Pils is another pale, hoppy or malty lager.
-    std::vector<Style> guide;
-    for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-        guide.push_back(*usual_library().style(name));
-    }
-    Style pils = guide_style("5D");
-    pils.custom.neighbors.clear();
-    const Surroundings surroundings = surroundings_of(pils, guide);
-    REQUIRE(surroundings.neighbors.size() == 4);
-    for (const Neighbor& neighbor : surroundings.neighbors) {
-        const Style style = guide_style(neighbor.code);
-        REQUIRE(style.ranges.color.has_value());
-        CHECK(*style.ranges.color->high <= 8.0 * srm);
-        CHECK_FALSE(neighbor.apart.empty());
-    }
-}
-
-TEST_CASE("the variants of a saison are those of its strengths and colors") {
-    std::vector<Style> guide;
-    for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-        guide.push_back(*usual_library().style(name));
-    }
-    CHECK(surroundings_of(guide_style("25B"), guide).variants.size() == 6);
-    CHECK(surroundings_of(guide_style("21A"), guide).variants.empty());
-}
-
-TEST_CASE("neighbors that a style names itself go by their own names") {
-    std::vector<Style> guide;
-    for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-        guide.push_back(*usual_library().style(name));
-    }
-    const Style porter = guide_style("13C");
-    const Surroundings surroundings = surroundings_of(porter, guide);
-    REQUIRE(surroundings.neighbors.size() == porter.custom.neighbors.size());
-    for (const Neighbor& neighbor : surroundings.neighbors) {
-        CAPTURE(neighbor.code);
-        CHECK(neighbor.name == guide_style(neighbor.code).name);
-        CHECK(neighbor.said == porter.custom.neighbors.at(neighbor.code));
     }
 }
 

@@ -16,14 +16,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-std::vector<Style> styles_of(const std::string& guide) {
-    std::vector<Style> styles;
-    for (const StyleName& name : usual_library().style_names(guide)) {
-        styles.push_back(*usual_library().style(name));
-    }
-    return styles;
-}
-
 bool differ_at_all(const std::vector<Contrast>& contrasts) {
     return std::any_of(contrasts.begin(), contrasts.end(),
                        [](const Contrast& contrast) { return contrast.steps > 0.0; });
@@ -109,5 +101,38 @@ TEST_CASE(
             REQUIRE(other != styles.end());
             CHECK_FALSE(other->varies);
         }
+    }
+}
+
+TEST_CASE("neighbors of a pilsner are pale lagers, not stouts") {
+    // Common practice: what is entered instead of a German Pils is another pale, hoppy or malty lager.
+    const std::vector<Style> guide = styles_of("bjcp-2021");
+    Style pils = guide_style("5D");
+    pils.custom.neighbors.clear();
+    const Surroundings surroundings = surroundings_of(pils, guide);
+    REQUIRE(surroundings.neighbors.size() == 4);
+    for (const Neighbor& neighbor : surroundings.neighbors) {
+        const Style style = guide_style(neighbor.code);
+        REQUIRE(style.ranges.color.has_value());
+        CHECK(*style.ranges.color->high <= 8.0 * srm);
+        CHECK_FALSE(neighbor.apart.empty());
+    }
+}
+
+TEST_CASE("the variants of a saison are those of its strengths and colors") {
+    const std::vector<Style> guide = styles_of("bjcp-2021");
+    CHECK(surroundings_of(guide_style("25B"), guide).variants.size() == 6);
+    CHECK(surroundings_of(guide_style("21A"), guide).variants.empty());
+}
+
+TEST_CASE("neighbors that a style names itself go by their own names") {
+    const std::vector<Style> guide = styles_of("bjcp-2021");
+    const Style porter = guide_style("13C");
+    const Surroundings surroundings = surroundings_of(porter, guide);
+    REQUIRE(surroundings.neighbors.size() == porter.custom.neighbors.size());
+    for (const Neighbor& neighbor : surroundings.neighbors) {
+        CAPTURE(neighbor.code);
+        CHECK(neighbor.name == guide_style(neighbor.code).name);
+        CHECK(neighbor.said == porter.custom.neighbors.at(neighbor.code));
     }
 }

@@ -13,23 +13,15 @@ using namespace entrywise::testing;
 
 namespace {
 
-std::vector<Style> styles_in(const std::string& guide) {
-    std::vector<Style> styles;
-    for (const StyleName& name : usual_library().style_names(guide)) {
-        styles.push_back(*usual_library().style(name));
-    }
-    return styles;
-}
-
 std::string card_of(const Style& style, const TextStyle& look) {
-    return style_card(style, surroundings_of(style, styles_in(style.guide)), usual_handbook(), look);
+    return style_card(style, surroundings_of(style, styles_of(style.guide)), usual_handbook(), look);
 }
 
 }  // namespace
 
 TEST_CASE("every style of both guides fits on one page") {
     for (const std::string& guide : usual_library().guides()) {
-        const std::vector<Style> styles = styles_in(guide);
+        const std::vector<Style> styles = styles_of(guide);
         for (const Style& style : styles) {
             CAPTURE(style.code);
             const std::string card =

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "reading/library.hpp"
 #include "reading/phrase_reader.hpp"
@@ -38,6 +39,15 @@ inline const Handbook& usual_handbook() {
 /// A style of the Beer Judge Certification Program, Beer Style Guidelines, 2021.
 inline Style guide_style(const std::string& code) {
     return *usual_library().style({"bjcp-2021", code});
+}
+
+/// All styles of a guide, in the order of their codes.
+inline std::vector<Style> styles_of(const std::string& guide) {
+    std::vector<Style> styles;
+    for (const StyleName& name : usual_library().style_names(guide)) {
+        styles.push_back(*usual_library().style(name));
+    }
+    return styles;
 }
 
 }  // namespace entrywise::testing
