@@ -74,6 +74,13 @@ double adjunct_share(const Process& process, const Wort& wort) {
     return all > 0.0 * kilogram ? in(adjuncts, all) : 0.0;
 }
 
+/// Brettanomyces breaks down in time what makes a wort thick (common practice of brewers of lambic, whose
+/// ropy beer it thins).
+bool takes_body_of_grain(const Process& process) {
+    return std::any_of(process.yeasts.begin(), process.yeasts.end(),
+                       [](const YeastAddition& addition) { return addition.yeast.brettanomyces; });
+}
+
 double wheat_like_share(const Process& process) {
     Mass wheat_like = 0.0 * kilogram;
     Mass all = 0.0 * kilogram;
@@ -96,7 +103,8 @@ void grain_character(const Process& process, const Wort& wort, std::size_t draws
     drivers.roast = grain.of(&Contribution::roast);
     drivers.smoke = grain.of(&Contribution::smoke);
     drivers.acid = grain.of(&Contribution::acid);
-    drivers.grain_body = grain.of(&Contribution::body);
+    drivers.grain_body = takes_body_of_grain(process) ? traced(std::vector<Part<Concentration>>{}, draws)
+                                                      : grain.of(&Contribution::body);
     drivers.grain_head = grain.of(&Contribution::head);
     drivers.grain_haze = grain.of(&Contribution::haze);
     drivers.dms_precursor = grain.of(&Contribution::dms);

@@ -96,8 +96,9 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     beer.carbonation = customary_carbonation(style);
     beer.malt_richness = richness_of(*color);
     // Where such grain is typical, some 30 g of oats or as much as tastes as full; lactose some 20 g (common
-    // practice).
-    if (names_any(style.custom.grist_typical, {"oats", "rye", "wheat", "flaked barley"})) {
+    // practice). A mixed culture takes what grain adds.
+    const bool is_mixed = style.fermentation == "mixed" || style.fermentation == "spontaneous";
+    if (!is_mixed && names_any(style.custom.grist_typical, {"oats", "rye", "wheat", "flaked barley"})) {
         beer.grain_body = 30.0 * gram_per_liter;
     }
     if (names_any(style.custom.grist_typical, {"lactose"})) {
@@ -138,8 +139,11 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     levels[Attribute::flavor_alcohol] = alcohol_level(perception.alcohol_flavor, beer.alcohol);
     levels[Attribute::aroma_alcohol] = alcohol_level(perception.alcohol_aroma, beer.alcohol);
     levels[Attribute::mouthfeel_warmth] = alcohol_level(perception.warmth, beer.alcohol);
-    levels[Attribute::mouthfeel_body] = body_level(perception.body, beer.real_extract, beer.alcohol,
-                                                   beer.grain_body, beer.carbonation, false);
+    levels[Attribute::mouthfeel_body] = body_level(perception.body, {.real_extract = beer.real_extract,
+                                                                     .alcohol = beer.alcohol,
+                                                                     .malt_richness = beer.malt_richness,
+                                                                     .grain_body = beer.grain_body,
+                                                                     .carbonation = beer.carbonation});
     levels[Attribute::mouthfeel_carbonation] = carbonation_level(beer.carbonation);
     return levels;
 }

@@ -8,22 +8,27 @@
 
 namespace entrywise {
 
-double body_level(const BodyMap& map, Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
-                  Carbonation carbonation, bool nitrogen) {
+double body_level(const BodyMap& map, const BodyInputs& inputs) {
     constexpr double dry_strength_from = 6.0;
+    constexpr double usual_richness = 1.0;
+    // As rich as the darkest kilned malts, the end of what the fit has seen.
+    constexpr double richest = 2.0;
     constexpr double gain_per_gram_of_oats = 0.015;
     constexpr double most_from_grain = 1.0;
     constexpr double nitrogen_gain = 0.5;
     // The curve ends above the scale: no beer is so full that more would not be felt (working value).
     constexpr double end_of_curve = 10.0 / 7.0;
     constexpr Carbonation usual_carbonation = 2.5 * volume_of_co2;
-    const double strength = std::max(in(alcohol, percent_by_volume) - dry_strength_from, 0.0);
-    const double fullness = in(real_extract, plato) - map.easing_by_alcohol * strength;
+    const double strength = std::max(in(inputs.alcohol, percent_by_volume) - dry_strength_from, 0.0);
+    const double fullness = in(inputs.real_extract, plato) +
+                            map.by_richness * (std::min(inputs.malt_richness, richest) - usual_richness) -
+                            map.easing_by_alcohol * strength;
     const double from_grain =
-        std::min(gain_per_gram_of_oats * in(grain_body, gram_per_liter), most_from_grain);
-    const double thinned = map.thinning_by_carbonation * in(carbonation - usual_carbonation, volume_of_co2);
+        std::min(gain_per_gram_of_oats * in(inputs.grain_body, gram_per_liter), most_from_grain);
+    const double thinned =
+        map.thinning_by_carbonation * in(inputs.carbonation - usual_carbonation, volume_of_co2);
     const double level = end_of_curve * saturating_level(fullness, map.curve) + from_grain +
-                         (nitrogen ? nitrogen_gain : 0.0) - thinned;
+                         (inputs.nitrogen ? nitrogen_gain : 0.0) - thinned;
     return std::clamp(level, 0.0, 7.0);
 }
 

@@ -5,12 +5,23 @@
 
 namespace entrywise {
 
-/// Fullness of body on the body scale, from real extract, eased by alcohol in strong dry beer, raised by
-/// oats, rye, wheat and flaked barley and by nitrogen, thinned by lively carbonation.
+/// What decides how full a beer feels.
+struct BodyInputs {
+    Extract real_extract;
+    AlcoholByVolume alcohol;
+    double malt_richness = 1.0;  ///< as `malt_richness` tells it
+    Concentration grain_body;
+    Carbonation carbonation;
+    bool nitrogen = false;
+};
+
+/// Fullness of body on the body scale, from real extract, raised by malts kilned darker and lowered by sugar
+/// and maize, eased by alcohol in strong dry beer, raised by oats, rye, wheat and flaked barley and by
+/// nitrogen, thinned by lively carbonation.
 /// Sources: extract and dextrins, Krebs et al., 2021, and Ivanova et al., 2023 (alcohol, carbonation,
-/// beta-glucan and body). Fitted by tools/fit-perception; what grain and nitrogen add are working values.
-double body_level(const BodyMap& map, Extract real_extract, AlcoholByVolume alcohol, Concentration grain_body,
-                  Carbonation carbonation, bool nitrogen);
+/// beta-glucan and body); that Munich malts make a beer full is common practice. Fitted by
+/// tools/fit-perception; what grain and nitrogen add are working values.
+double body_level(const BodyMap& map, const BodyInputs& inputs);
 
 /// What decides how sweet or dry a beer ends.
 struct FinishInputs {

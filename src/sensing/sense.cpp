@@ -66,15 +66,27 @@ Estimate<double> in_the_nose(Attribute attribute, const Estimate<double>& flavor
     return lift([share](double level) { return share * level; }, flavor);
 }
 
-Estimate<double> malt_of(const Beer& beer, const MaltMap& map, const Estimate<double>& specialty) {
-    const auto level = [&map](Concentration malt, Extract original_extract, SpecificGravity original_gravity,
-                              double from_specialty, Extract real_extract, Bitterness bitterness,
-                              double sour) {
-        const double richness = malt_richness(malt, original_extract, original_gravity, from_specialty);
-        return malt_level(map, real_extract, richness, bitterness_ratio(bitterness, original_gravity), sour);
+/// How rich the beer is in malt, of which caramel, toast and roast are a part.
+Estimate<double> richness_of(const Beer& beer, const ByAttribute<Estimate<double>>& level) {
+    const auto richness = [](Concentration malt, Extract original_extract, SpecificGravity original_gravity,
+                             double caramel, double toast, double roast) {
+        return malt_richness(malt, original_extract, original_gravity, caramel + toast + roast);
     };
-    return lift(level, beer.drivers.malt.total, beer.original_extract, beer.original_gravity.total, specialty,
-                beer.real_extract, beer.tasted_bitterness, beer.drivers.sour);
+    return lift(richness, beer.drivers.malt.total, beer.original_extract, beer.original_gravity.total,
+                level[Attribute::flavor_caramel], level[Attribute::flavor_toast],
+                level[Attribute::flavor_roast]);
+}
+
+void sense_malt(const Beer& beer, const MaltMap& map, const Estimate<double>& richness,
+                ByAttribute<Estimate<double>>& level) {
+    const auto malt = [&map](double richness_of_malt, Extract real_extract, Bitterness bitterness,
+                             SpecificGravity original_gravity, double sour) {
+        return malt_level(map, real_extract, richness_of_malt, bitterness_ratio(bitterness, original_gravity),
+                          sour);
+    };
+    level[Attribute::flavor_malt] = lift(malt, richness, beer.real_extract, beer.tasted_bitterness,
+                                         beer.original_gravity.total, beer.drivers.sour);
+    level[Attribute::aroma_malt] = in_the_nose(Attribute::aroma_malt, level[Attribute::flavor_malt]);
 }
 
 void sense_grain(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
@@ -85,14 +97,9 @@ void sense_grain(const Beer& beer, const Perception& perception, ByAttribute<Est
     level[Attribute::flavor_toast] = lift(toast_level, drivers.toast.total);
     level[Attribute::flavor_caramel] = lift(along(caramel_level, perception.caramel), drivers.caramel.total);
     level[Attribute::flavor_roast] = lift(along(roast_level, perception.roast), drivers.roast.total);
-    const auto sum = [](double caramel, double toast, double roast) { return caramel + toast + roast; };
-    const auto specialty = lift(sum, level[Attribute::flavor_caramel], level[Attribute::flavor_toast],
-                                level[Attribute::flavor_roast]);
-    level[Attribute::flavor_malt] = malt_of(beer, perception.malt, specialty);
     level[Attribute::flavor_smoke] = lift(smoke_level, drivers.smoke.total);
     level[Attribute::aroma_smoke] = level[Attribute::flavor_smoke];
-    for (const auto& [aroma, flavor] : {std::pair(Attribute::aroma_malt, Attribute::flavor_malt),
-                                        std::pair(Attribute::aroma_toast, Attribute::flavor_toast),
+    for (const auto& [aroma, flavor] : {std::pair(Attribute::aroma_toast, Attribute::flavor_toast),
                                         std::pair(Attribute::aroma_caramel, Attribute::flavor_caramel),
                                         std::pair(Attribute::aroma_roast, Attribute::flavor_roast)}) {
         level[aroma] = in_the_nose(aroma, level[flavor]);
@@ -174,15 +181,22 @@ void sense_alcohol(const Beer& beer, const Perception& perception, ByAttribute<E
     level[Attribute::mouthfeel_warmth] = alcohol_of(beer, perception.warmth);
 }
 
-void sense_mouthfeel(const Beer& beer, const Perception& perception, ByAttribute<Estimate<double>>& level) {
+void sense_mouthfeel(const Beer& beer, const Perception& perception, const Estimate<double>& richness,
+                     ByAttribute<Estimate<double>>& level) {
     const Drivers& drivers = beer.drivers;
     const bool nitrogen = drivers.nitrogen;
     const auto body = [&perception, nitrogen](Extract real_extract, AlcoholByVolume alcohol,
-                                              Concentration grain, Carbonation carbonation) {
-        return body_level(perception.body, real_extract, alcohol, grain, carbonation, nitrogen);
+                                              double richness_of_malt, Concentration grain,
+                                              Carbonation carbonation) {
+        return body_level(perception.body, {.real_extract = real_extract,
+                                            .alcohol = alcohol,
+                                            .malt_richness = richness_of_malt,
+                                            .grain_body = grain,
+                                            .carbonation = carbonation,
+                                            .nitrogen = nitrogen});
     };
     level[Attribute::mouthfeel_body] =
-        lift(body, beer.real_extract, beer.alcohol, drivers.grain_body.total, beer.carbonation);
+        lift(body, beer.real_extract, beer.alcohol, richness, drivers.grain_body.total, beer.carbonation);
     const auto creaminess = [nitrogen](double body_felt, Concentration grain, Concentration lactose,
                                        Carbonation carbonation) {
         return creaminess_level(body_felt, grain, lactose, carbonation, nitrogen);
@@ -240,11 +254,13 @@ Profile sense(const Beer& beer, const Perception& perception, Deviates& deviates
     Profile profile;
     profile.perception = perception;
     sense_grain(beer, perception, profile.level);
+    const Estimate<double> richness = richness_of(beer, profile.level);
+    sense_malt(beer, perception.malt, richness, profile.level);
     sense_fermentation(beer.drivers, profile.level);
     sense_hops_and_additions(beer.drivers, profile.level);
     sense_palate(beer, perception, profile.level);
     sense_alcohol(beer, perception, profile.level);
-    sense_mouthfeel(beer, perception, profile.level);
+    sense_mouthfeel(beer, perception, richness, profile.level);
     sense_appearance(beer, profile.level);
     for (const Attribute attribute : all_attributes()) {
         Estimate<double>& level = profile.level[attribute];

@@ -88,9 +88,10 @@ constexpr std::array<MapConstant, 2> warmth_constants{{
 }};
 
 constexpr std::array body_attributes{Attribute::mouthfeel_body};
-constexpr std::array<MapConstant, 4> body_constants{{
+constexpr std::array<MapConstant, 5> body_constants{{
     {"half_at", constant_of_body_curve<&SaturationCurve::half_at>},
     {"steepness", constant_of_body_curve<&SaturationCurve::steepness>},
+    {"by_richness", constant<&Perception::body, &BodyMap::by_richness>},
     {"easing_by_alcohol", constant<&Perception::body, &BodyMap::easing_by_alcohol>},
     {"thinning_by_carbonation", constant<&Perception::body, &BodyMap::thinning_by_carbonation>},
 }};

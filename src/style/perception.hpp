@@ -51,10 +51,12 @@ struct SweetnessMap {
     double by_finish = 0.0;
 };
 
-/// Body: the curve over real extract in °P, the extract that each percent of alcohol above six takes from it,
-/// and the steps that each volume of carbonation above 2.5 thins it by.
+/// Body: the curve over real extract in °P, the extract that tastes as full as each unit of richness in malt
+/// above that of pale ale malt, the extract that each percent of alcohol above six takes away, and the steps
+/// that each volume of carbonation above 2.5 thins it by.
 struct BodyMap {
     SaturationCurve curve;
+    double by_richness = 0.0;
     double easing_by_alcohol = 0.0;
     double thinning_by_carbonation = 0.0;
 };

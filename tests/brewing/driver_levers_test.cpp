@@ -245,6 +245,17 @@ TEST_CASE("wheat gives head and haze, oats body besides") {
     CHECK(levels_of(oats).at("grain body") > before.at("grain body") + 20.0);
 }
 
+// What makes lambic ropy is thinned by Brettanomyces within months: common practice.
+TEST_CASE("a culture with Brettanomyces takes the body of oats and leaves their haze") {
+    Recipe oats = pale_ale();
+    oats.grist.push_back(grist(flaked_oats(), 1.0));
+    REQUIRE(levels_of(oats).at("grain body") > 20.0);
+    Recipe soured = oats;
+    soured.yeasts.front().yeast = sour_blend();
+    CHECK(levels_of(soured).at("grain body") == 0.0);
+    CHECK(levels_of(soured).at("grain haze") == levels_of(oats).at("grain haze"));
+}
+
 TEST_CASE("finings, filter, cold and a yeast that settles each speak for themselves") {
     check_lever(pale_ale(), with(extra("gelatin", ExtraKind::fining, 2.0, ExtraUse::fermenter)),
                 {{"fined", 1.0}});

@@ -32,6 +32,20 @@ TEST_CASE("the middle of a style lies between the ends of its numbers") {
     CHECK(within(in(middle->color, srm), 7.0, 1e-9));
 }
 
+TEST_CASE("oats thicken the middle of a style, unless a mixed culture takes what they add") {
+    Style style = with_numbers();
+    CHECK(middle_of(style)->grain_body == 0.0 * gram_per_liter);
+    style.custom.grist_typical = {"flaked oats"};
+    for (const char* clean : {"top", "bottom", "either", ""}) {
+        style.fermentation = clean;
+        CHECK(middle_of(style)->grain_body > 10.0 * gram_per_liter);
+    }
+    for (const char* wild : {"mixed", "spontaneous"}) {
+        style.fermentation = wild;
+        CHECK(middle_of(style)->grain_body == 0.0 * gram_per_liter);
+    }
+}
+
 TEST_CASE("a style that lacks one of the five numbers has no middle") {
     Style style = with_numbers();
     style.ranges.original_gravity = {};

@@ -12,8 +12,19 @@ namespace {
 
 double body_at(double real_extract, double alcohol = 5.0, double grain = 0.0, double volumes = 2.4,
                bool nitrogen = false) {
-    return body_level(usual_palate().body, real_extract * plato, alcohol * percent_by_volume,
-                      grain * gram_per_liter, volumes * volume_of_co2, nitrogen);
+    return body_level(usual_palate().body, {.real_extract = real_extract * plato,
+                                            .alcohol = alcohol * percent_by_volume,
+                                            .grain_body = grain * gram_per_liter,
+                                            .carbonation = volumes * volume_of_co2,
+                                            .nitrogen = nitrogen});
+}
+
+double body_of_richness(double richness) {
+    return body_level(usual_palate().body, {.real_extract = 4.5 * plato,
+                                            .alcohol = 5.0 * percent_by_volume,
+                                            .malt_richness = richness,
+                                            .grain_body = 0.0 * gram_per_liter,
+                                            .carbonation = 2.4 * volume_of_co2});
 }
 
 /// What finish depends on, with a plain pale ale's values.
@@ -86,6 +97,15 @@ TEST_CASE("more extract, body grain or nitrogen never make a thinner body") {
     check_rises([](double extract) { return body_at(extract); }, -1.0, 16.0, 0.25, 7.0);
     check_rises([](double grain) { return body_at(4.5, 5.0, grain); }, 0.0, 120.0, 5.0, 7.0);
     CHECK(body_at(4.5, 5.0, 0.0, 2.4, true) > body_at(4.5));
+}
+
+// Common practice: of two beers of one gravity the one of Munich malt is felt the fuller, by about half a
+// step, the one of much maize or sugar the thinner. Roast on top of dark malts adds no more of it.
+TEST_CASE("rich malts make a fuller beer, up to the darkest kilned ones") {
+    check_rises(body_of_richness, 0.0, 4.0, 0.1, 7.0);
+    CHECK(within(body_of_richness(2.0) - body_of_richness(1.0), 0.5, 0.25));
+    CHECK(body_of_richness(0.6) < body_of_richness(1.0) - 0.1);
+    CHECK(within(body_of_richness(3.0), body_of_richness(2.0), 1e-9));
 }
 
 // Working value: the fine bubbles of nitrogen are worth half a step.

@@ -40,6 +40,7 @@ Perception start() {
     perception.alcohol_flavor = perception.alcohol_aroma =
         perception.warmth = {.unnoticed = 5.0, .by_percent = 0.6};
     perception.body = {.curve = {.half_at = 6.5, .steepness = 1.5},
+                       .by_richness = 0.3,
                        .easing_by_alcohol = 0.2,
                        .thinning_by_carbonation = 0.5};
     return perception;
