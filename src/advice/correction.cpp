@@ -1,12 +1,17 @@
 #include "advice/correction.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <optional>
+#include <utility>
 
 #include "advice/lever.hpp"
 #include "advice/note.hpp"
+#include "advice/numbers_kept.hpp"
 #include "brewing/brew.hpp"
 #include "brewing/deviates.hpp"
+#include "judging/guide_habit.hpp"
 #include "sensing/sense.hpp"
 
 namespace entrywise {
@@ -14,29 +19,40 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t most_corrections = 2;
-constexpr int bisections = 9;
+constexpr int bisections = 12;
 
 /// How far inside the border a correction ends, in steps (working value).
 constexpr double inside = 0.2;
 
-/// The number that a finding is told by, where it is further out than the word.
-double number_of(const Finding& finding, const Beer& beer) {
-    return finding.attribute == "bitterness" ? in(beer.tasted_bitterness.median(), ibu)
-                                             : in(beer.alcohol.median(), percent_by_volume);
-}
+/// What a finding is told by, with every uncertain input at its middle: the number, or the level as the
+/// style's guide words it, as the finding's own level is.
+class Gauge {
+  public:
+    Gauge(const Finding& finding, const Style& style, const Perception& perception)
+        : finding_(finding),
+          perception_(perception),
+          attribute_(attribute_named(finding.section, finding.attribute)),
+          habit_(attribute_ ? guide_habits(style, perception)[*attribute_] : 0.0) {}
 
-/// The level of the finding's attribute, or the number that tells it, with every uncertain input at its
-/// middle.
-double middle_level(const Finding& finding, const Recipe& recipe, const Perception& perception) {
-    Deviates middle(1);
-    const Beer beer = brew(recipe, middle);
-    if (finding.told_by_number) {
-        return number_of(finding, beer);
+    double number_of(const Beer& beer) const {
+        return finding_.attribute == "bitterness" ? in(beer.tasted_bitterness.median(), ibu)
+                                                  : in(beer.alcohol.median(), percent_by_volume);
     }
-    const auto attribute = attribute_named(finding.section, finding.attribute);
-    return attribute ? sense(beer, perception, middle).level[*attribute].median()
-                     : in(beer.color.total.median(), srm);
-}
+
+    double operator()(const Beer& beer, Deviates& middle) const {
+        if (finding_.told_by_number) {
+            return number_of(beer);
+        }
+        return attribute_ ? sense(beer, perception_, middle).level[*attribute_].median() - habit_
+                          : in(beer.color.total.median(), srm);
+    }
+
+  private:
+    const Finding& finding_;
+    const Perception& perception_;
+    std::optional<Attribute> attribute_;
+    double habit_;
+};
 
 /// A little inside the end of a range that a finding has passed, so that what is weighed in whole grams keeps
 /// within; its level where the range is open there.
@@ -65,24 +81,69 @@ double wanted_level(const Finding& finding, const Style& style) {
                                                  : finding.accepted_low + margin;
 }
 
-/// The setting at which the level is as wanted, if it lies between the lever's ends.
-std::optional<double> setting_for(const Finding& finding, const Lever& lever, double wanted,
-                                  const Perception& perception) {
-    double low = lever.lowest;
-    double high = lever.highest;
-    const double at_low = middle_level(finding, lever.at(low), perception);
-    const double at_high = middle_level(finding, lever.at(high), perception);
-    const bool rises = at_high > at_low;
-    const bool reaches = std::min(at_low, at_high) <= wanted && wanted <= std::max(at_low, at_high);
-    if (!reaches) {
+/// What a change is to bring about: a level no further out than is wanted, in a beer that keeps the numbers
+/// of the style as well as it does now.
+class Aim {
+  public:
+    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Beer& now, double wanted)
+        : finding_(finding), gauge_(gauge), style_(style), now_(now), wanted_(wanted) {}
+
+    bool is_reached(const Recipe& recipe) const {
+        const double level = level_of(recipe);
+        return finding_.direction == Direction::above ? level <= wanted_ : level >= wanted_;
+    }
+
+    bool is_kept(const Recipe& recipe) const {
+        Deviates middle(1);
+        return numbers_are_kept(style_, now_, brew(recipe, middle));
+    }
+
+    /// What is more likely inside than out is helped by a part of the way too.
+    bool is_worth_a_part(const Recipe& from, const Recipe& to) const {
+        return is_likely_inside(finding_) && std::abs(level_of(to) - level_of(from)) >= inside;
+    }
+
+  private:
+    double level_of(const Recipe& recipe) const {
+        Deviates middle(1);
+        const Beer beer = brew(recipe, middle);
+        return gauge_(beer, middle);
+    }
+
+    const Finding& finding_;
+    const Gauge& gauge_;
+    const Style& style_;
+    const Beer& now_;
+    double wanted_;
+};
+
+/// Two settings close together, of which the second alone is past what the test asks for; the given end is.
+template <class IsPast>
+std::pair<double, double> crossing(double near, double past, IsPast is_past) {
+    for (int step = 0; step < bisections; ++step) {
+        const double between = 0.5 * (near + past);
+        (is_past(between) ? past : near) = between;
+    }
+    return {near, past};
+}
+
+/// The setting nearest to where the recipe stands that reaches the aim, or where the numbers of the style end
+/// before that, so much of the way as helps.
+std::optional<double> least_change(const Lever& lever, const Aim& aim) {
+    const auto is_reached = [&](double setting) { return aim.is_reached(lever.at(setting)); };
+    const auto is_kept = [&](double setting) { return aim.is_kept(lever.at(setting)); };
+    const double near = std::clamp(lever.now, lever.lowest, lever.highest);
+    const std::array ends{lever.lowest, lever.highest};
+    const auto end = std::find_if(ends.begin(), ends.end(), is_reached);
+    if (end == ends.end() || (near == lever.now && is_reached(near))) {
         return std::nullopt;
     }
-    for (int step = 0; step < bisections; ++step) {
-        const double middle = 0.5 * (low + high);
-        const bool too_low = middle_level(finding, lever.at(middle), perception) < wanted;
-        (too_low == rises ? low : high) = middle;
+    const double reaching = crossing(near, *end, is_reached).second;
+    if (is_kept(reaching)) {
+        return reaching;
     }
-    return 0.5 * (low + high);
+    const double part = crossing(near, reaching, [&](double setting) { return !is_kept(setting); }).first;
+    return aim.is_worth_a_part(lever.at(near), lever.at(part)) ? std::optional(part) : std::nullopt;
 }
 
 double steps_outside(const Finding& finding) {
@@ -101,20 +162,23 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
                                         const PhraseBook& phrases) {
     // The middle of the inputs is not quite the median of what comes out; the difference is carried over, as
     // far as it does not take the level out again. Not so for what is far outside: inside the two lie close.
-    const double median = finding.told_by_number ? number_of(finding, beer) : finding.level;
+    const Gauge gauge(finding, style, perception);
+    const double median = finding.told_by_number ? gauge.number_of(beer) : finding.level;
     const bool far_outside = finding.told_by_number || steps_outside(finding) > 1.0;
-    const double offset = far_outside ? 0.0
-                                      : std::clamp(middle_level(finding, recipe, perception) - median,
-                                                   -0.5 * inside, 0.5 * inside);
+    Deviates middle(1);
+    const Beer of_middles = brew(recipe, middle);
+    const double offset =
+        far_outside ? 0.0 : std::clamp(gauge(of_middles, middle) - median, -0.5 * inside, 0.5 * inside);
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
+    const Aim aim(finding, gauge, style, of_middles, wanted);
     std::vector<std::string> corrections;
     for (const Lever& lever : levers_for(finding, recipe, beer, style)) {
         if (other_way || corrections.size() == most_corrections) {
             break;
         }
-        if (const auto setting = setting_for(finding, lever, wanted, perception)) {
+        if (const auto setting = least_change(lever, aim)) {
             corrections.push_back(lever.told(*setting));
         }
     }

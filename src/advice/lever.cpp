@@ -32,20 +32,20 @@ std::string degrees(Temperature temperature) {
 
 /// A lever that changes a copy of the recipe.
 template <class Change, class Told>
-Lever lever_on(const Recipe& recipe, Span<double> settings, Change change, Told told) {
+Lever lever_on(const Recipe& recipe, double now, Span<double> settings, Change change, Told told) {
     const auto at = [recipe, change](double setting) {
         Recipe changed = recipe;
         change(changed, setting);
         return changed;
     };
-    return {.lowest = settings.low, .highest = settings.high, .at = at, .told = told};
+    return {.now = now, .lowest = settings.low, .highest = settings.high, .at = at, .told = told};
 }
 
 Lever scaled_grist(const Recipe& recipe, std::size_t index) {
     const GristAddition addition = recipe.grist[index];
     const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
     return lever_on(
-        recipe, {0.0, 3.0},
+        recipe, 1.0, {0.0, 3.0},
         [index, mass_at](Recipe& changed, double setting) { changed.grist[index].mass = mass_at(setting); },
         [addition, mass_at](double setting) {
             return change_of_mass(addition.fermentable.name, addition.mass, mass_at(setting));
@@ -56,7 +56,7 @@ Lever scaled_hops(const Recipe& recipe, std::size_t index) {
     const HopAddition addition = recipe.hops[index];
     const auto mass_at = [addition](double setting) { return weighable(setting * addition.mass); };
     return lever_on(
-        recipe, {0.0, 4.0},
+        recipe, 1.0, {0.0, 4.0},
         [index, mass_at](Recipe& changed, double setting) { changed.hops[index].mass = mass_at(setting); },
         [addition, mass_at](double setting) {
             return change_of_mass(line_of(addition), addition.mass, mass_at(setting));
@@ -111,7 +111,7 @@ Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_
     const bool bittering = addition.hop.purpose == HopPurpose::bittering;
     const std::string what = bittering ? "an aroma hop of the style" : addition.hop.name;
     return lever_on(
-        recipe, {0.0, most_grams_per_liter},
+        recipe, 0.0, {0.0, most_grams_per_liter},
         [addition, mass_at](Recipe& changed, double setting) {
             changed.hops.push_back(addition);
             changed.hops.back().mass = mass_at(setting);
@@ -167,7 +167,7 @@ std::vector<Lever> mash_temperature(const Recipe& recipe) {
     const Temperature from = recipe.mash.front().temperature;
     const auto temperature_at = [from](double setting) { return from + std::round(setting) * kelvin; };
     return {lever_on(
-        recipe, {-5.0, 5.0},
+        recipe, 0.0, {-5.0, 5.0},
         [temperature_at](Recipe& changed, double setting) {
             changed.mash.front().temperature = temperature_at(setting);
         },
@@ -188,7 +188,7 @@ std::vector<Lever> carbonation(const Recipe& recipe, const Beer& beer, const Sty
     const double high = std::min(in(style.custom.carbonation->high, volume_of_co2), most);
     const auto volumes_at = [](double setting) { return rounded(setting, 1); };
     return {lever_on(
-        recipe, {low, high},
+        recipe, from, {low, high},
         [volumes_at](Recipe& changed, double setting) {
             changed.measured.carbonation.reset();
             changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, Carbonation()};
@@ -206,7 +206,7 @@ std::vector<Lever> fermentation_temperature(const Recipe& recipe) {
     const Span<Temperature>& range = recipe.yeasts.front().yeast.temperature;
     const auto temperature_at = [](double setting) { return celsius(std::round(setting)); };
     return {lever_on(
-        recipe, {in_celsius(range.low), in_celsius(range.high)},
+        recipe, in_celsius(from), {in_celsius(range.low), in_celsius(range.high)},
         [temperature_at](Recipe& changed, double setting) {
             changed.fermentation_temperature = temperature_at(setting);
         },
@@ -222,7 +222,7 @@ std::vector<Lever> strength(const Recipe& recipe) {
         all += addition.mass;
     }
     return {lever_on(
-        recipe, {0.3, 2.0},
+        recipe, 1.0, {0.3, 2.0},
         [](Recipe& changed, double setting) {
             for (GristAddition& addition : changed.grist) {
                 addition.mass *= setting;

@@ -15,6 +15,7 @@ namespace entrywise {
 /// One thing that a brewer can turn in a recipe: how the recipe looks at a setting, and how the change is
 /// told. The setting runs between two ends; what is sensed moves with it one way.
 struct Lever {
+    double now = 0.0;  ///< where the recipe stands
     double lowest = 0.0;
     double highest = 1.0;
     std::function<Recipe(double setting)> at;

@@ -8,10 +8,12 @@
 #include "advice/cause.hpp"
 #include "advice/check.hpp"
 #include "advice/lever.hpp"
+#include "judging/guide_habit.hpp"
 #include "quantity/text.hpp"
 #include "sensing/sense.hpp"
 #include "tests/advice/finding_named.hpp"
 #include "tests/has.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/judging.hpp"
 #include "tests/support/recipes.hpp"
 #include "tests/within.hpp"
@@ -175,4 +177,85 @@ TEST_CASE("an ingredient that would hardly be left is left out") {
         }
     }
     CHECK(black_malt_is_a_lever);
+}
+
+// Common practice: what there is too much of is cut and what there is too little of is added, also where a
+// guide words a style by habit, far from what its numbers give.
+TEST_CASE("no correction of a hop, a malt or of bitterness turns the wrong way") {
+    constexpr std::size_t every = 9;
+    int turned = 0;
+    for (const std::string& name : demo_names()) {
+        const Recipe recipe = demo(name);
+        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
+            const Style& style = all_of_the_guide()[index];
+            for (const AdvisedFinding& advised : check(recipe, style, usual_handbook()).findings) {
+                const bool above = advised.finding.direction == Direction::above;
+                for (const std::string& correction : advised.corrections) {
+                    CAPTURE(name);
+                    CAPTURE(style.name);
+                    CAPTURE(id_of(advised.finding));
+                    CAPTURE(correction);
+                    const bool takes = has(correction, "cut ") || has(correction, "leave out ");
+                    const bool gives = has(correction, "raise ") || has(correction, "add ");
+                    if (has(correction, " g") && (takes || gives)) {
+                        CHECK(takes == above);
+                        ++turned;
+                    }
+                }
+            }
+        }
+    }
+    CHECK(turned > 100);
+}
+
+// The guide words an American porter as more roasty than its color gives, and the beer is held against that.
+TEST_CASE("a correction allows for a guide's habit of wording a style") {
+    REQUIRE(guide_habits(guide_style("20A"), usual_palate())[Attribute::flavor_roast] < -0.2);
+    const Check checked = check(demo("coal-barge"), guide_style("20A"), usual_handbook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.roast.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(advised->corrections.size() == 1);
+    CHECK(has(advised->corrections.front(), "cut chocolate malt"));
+}
+
+TEST_CASE("a level that many settings give is reached by the least change") {
+    Recipe strong = pale_ale();
+    strong.grist.front().mass = 6.2 * kilogram;
+    const Style style = style_that_expects(Attribute::mouthfeel_warmth, 0.0, 0.0);
+    const Check checked = check(strong, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
+    const AdvisedFinding* advised = finding_named(checked, "mouthfeel.warmth.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->corrections.empty());
+    CAPTURE(advised->corrections.front());
+    Mass all = 0.0 * kilogram;
+    for (const GristAddition& addition : strong.grist) {
+        all += addition.mass;
+    }
+    const double share = in(last_mass_in(advised->corrections.front()), all);
+    const auto warmth_at = [&](double of_the_grist) {
+        Recipe corrected = strong;
+        for (GristAddition& addition : corrected.grist) {
+            addition.mass *= of_the_grist;
+        }
+        return level_at_middle(corrected, Attribute::mouthfeel_warmth);
+    };
+    CHECK(warmth_at(share) <= 0.05);
+    CHECK(warmth_at(1.05 * share) > 0.05);
+}
+
+TEST_CASE("no correction takes a number of the style out of its range") {
+    Recipe mild = pale_ale();
+    mild.hops = {boiled(magnum(), 6.0, 60.0, 20)};
+    Style style = style_that_expects(Attribute::flavor_bitterness, 4.0, 5.0);
+    const auto corrections = [&] {
+        const Check checked = check(mild, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
+        const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.below");
+        REQUIRE(advised != nullptr);
+        return advised->corrections;
+    };
+    REQUIRE(!corrections().empty());
+    style.ranges.bitterness = Range<Bitterness>{5.0 * ibu, 15.0 * ibu};
+    CHECK(corrections().empty());
+    style.ranges.bitterness = Range<Bitterness>{5.0 * ibu, 60.0 * ibu};
+    CHECK(!corrections().empty());
 }

@@ -33,13 +33,7 @@ inline std::vector<std::string> demo_names() {
 
 /// Every style of the Beer Judge Certification Program, Beer Style Guidelines, 2021.
 inline const std::vector<Style>& all_of_the_guide() {
-    static const std::vector<Style> styles = [] {
-        std::vector<Style> read;
-        for (const StyleName& name : usual_library().style_names("bjcp-2021")) {
-            read.push_back(*usual_library().style(name));
-        }
-        return read;
-    }();
+    static const std::vector<Style> styles = styles_of("bjcp-2021");
     return styles;
 }
 
