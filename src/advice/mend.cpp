@@ -9,6 +9,7 @@
 #include "advice/measured_before.hpp"
 #include "advice/mending_levers.hpp"
 #include "advice/mending_search.hpp"
+#include "advice/numbers_kept.hpp"
 #include "base/number.hpp"
 #include "judging/specialty.hpp"
 #include "judging/tasting.hpp"
@@ -36,6 +37,10 @@ constexpr double most_extra_disruption = 2.0;
 /// How often a plan that does not hold is tightened before it is given up.
 constexpr int most_tightenings = 3;
 
+bool keeps_numbers(const Proposal& proposal, const Mending& mending) {
+    return numbers_are_kept(mending.style, mending.beer, proposal.beer);
+}
+
 /// Everything that one mending goes by.
 class Mender {
   public:
@@ -45,9 +50,8 @@ class Mender {
           coarse_(mending.recipe, means, handbook, mending.stage, draws_of_the_search),
           fine_(mending.recipe, means, handbook, mending.stage, usual_draws),
           levers_(levers_of(mending.recipe, mending.beer, mending.style, means, mending.stage)),
-          search_(levers_, Attempt{mending.recipe, {}, {}}, [this](const Attempt& attempt) {
-              return verdict_on(coarse_.taste_of(attempt), mending_.style, handbook_).sheet.total;
-          }) {}
+          search_(levers_, Attempt{mending.recipe, {}, {}},
+                  [this](const Attempt& attempt) { return outcome_of(coarse_.taste_of(attempt)); }) {}
 
     /// Looks among what the recipe has; among everything, where that may disturb less; and then for other
     /// ways than those, as long as the work allows.
@@ -63,7 +67,7 @@ class Mender {
         excluded.clear();
         const bool hopeless = std::none_of(plans_.begin(), plans_.end(),
                                            [this](const MendingPlan& plan) { return may_hold(plan); });
-        while (!hopeless && mending_.proposals.size() < most_proposals &&
+        while (!hopeless && proposals_to_show() < most_proposals &&
                done() < (mending_.proposals.empty() ? most_evaluations : enough_evaluations)) {
             const auto lever = mainstay_of_latest();
             if (!lever || !excluded.insert(*lever).second) {
@@ -85,6 +89,18 @@ class Mender {
     }
 
   private:
+    std::size_t proposals_to_show() const {
+        const auto& proposals = mending_.proposals;
+        return static_cast<std::size_t>(
+            std::count_if(proposals.begin(), proposals.end(),
+                          [this](const Proposal& proposal) { return keeps_numbers(proposal, mending_); }));
+    }
+
+    Outcome outcome_of(const Tasting& tasting) const {
+        return {verdict_on(tasting, mending_.style, handbook_).sheet.total,
+                numbers_lost(mending_.style, mending_.beer, tasting.beer)};
+    }
+
     std::set<std::size_t> levers_for_new_ingredients() const {
         std::set<std::size_t> levers;
         for (std::size_t lever = 0; lever < levers_.size(); ++lever) {
@@ -107,7 +123,9 @@ class Mender {
     }
 
     /// Whether few draws leave it open that the target is kept.
-    bool may_hold(const MendingPlan& plan) const { return plan.risk.median < coarse_aim() + 2.0 * margin; }
+    bool may_hold(const MendingPlan& plan) const {
+        return plan.outcome.risk.median < coarse_aim() + 2.0 * margin;
+    }
 
     /// What few draws must come to, as far as they tell less at risk than all of them do.
     double coarse_aim() const {
@@ -213,6 +231,14 @@ double points_of_missing(const Sheet& sheet) {
     return found == sheet.findings.end() ? 0.0 : found->points;
 }
 
+/// A way that takes the beer out of the style's numbers is shown only where there is no other.
+void leave_out_those_that_lose_numbers(Mending& mending) {
+    const auto keeps = [&mending](const Proposal& proposal) { return keeps_numbers(proposal, mending); };
+    if (std::any_of(mending.proposals.begin(), mending.proposals.end(), keeps)) {
+        std::erase_if(mending.proposals, [&keeps](const Proposal& proposal) { return !keeps(proposal); });
+    }
+}
+
 double least_disruption(const std::vector<Proposal>& proposals) {
     const auto least = std::min_element(
         proposals.begin(), proposals.end(),
@@ -250,6 +276,7 @@ Mending mend(const Recipe& recipe, const Style& style, const Handbook& handbook,
                          return std::pair(one.changes.size(), one.disruption) <
                                 std::pair(other.changes.size(), other.disruption);
                      });
+    leave_out_those_that_lose_numbers(mending);
     std::erase_if(mending.proposals, [least = least_disruption(mending.proposals)](const Proposal& proposal) {
         return proposal.disruption > least + most_extra_disruption;
     });

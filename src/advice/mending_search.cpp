@@ -19,6 +19,10 @@ constexpr double highest_price = 30.0;
 /// move (working value).
 constexpr double price_of_bad_luck = 0.3;
 
+/// A number of the style that is lost by the width of its range counts as much as this disruption: an India
+/// pale ale brewed weaker than any is no longer the style, whatever a palate makes of it (working value).
+constexpr double price_of_numbers = 6.0;
+
 /// After the first lever only so many are tried again: the rest did not help by themselves.
 constexpr std::size_t promising = 14;
 
@@ -38,8 +42,11 @@ void leave_out_nothing(Recipe& recipe) {
 
 }  // namespace
 
-MendingSearch::MendingSearch(const std::vector<MendingLever>& levers, Attempt start, Risk risk)
-    : levers_(levers), start_(std::move(start)), risk_(std::move(risk)), risk_at_start_(risk_(start_)) {}
+MendingSearch::MendingSearch(const std::vector<MendingLever>& levers, Attempt start, WorkedOut worked_out)
+    : levers_(levers),
+      start_(std::move(start)),
+      worked_out_(std::move(worked_out)),
+      at_start_(worked_out_(start_)) {}
 
 Attempt MendingSearch::attempt_of(const MendingPlan& plan) const {
     Attempt attempt = start_;
@@ -69,17 +76,18 @@ void MendingSearch::work_out(MendingPlan& plan, const Aim& aim) const {
         plan.changes += levers_[lever].counts_as;
     }
     if (plan.settings.empty()) {
-        plan.risk = risk_at_start_;
+        plan.outcome = at_start_;
     } else {
-        plan.risk = risk_(attempt_of(plan));
+        plan.outcome = worked_out_(attempt_of(plan));
         ++evaluations_;
     }
     put_price(plan, aim);
 }
 
 void MendingSearch::put_price(MendingPlan& plan, const Aim& aim) {
-    plan.cost = plan.disruption + aim.price * std::max(plan.risk.median - aim.points, 0.0) +
-                price_of_bad_luck * plan.risk.high;
+    const PointsAtRisk& risk = plan.outcome.risk;
+    plan.cost = plan.disruption + aim.price * std::max(risk.median - aim.points, 0.0) +
+                price_of_bad_luck * risk.high + price_of_numbers * plan.outcome.numbers_lost;
 }
 
 MendingPlan MendingSearch::with(const MendingPlan& plan, std::size_t lever, double setting,
@@ -121,7 +129,7 @@ void MendingSearch::look_at_all(double aim) {
         return;
     }
     std::vector<FirstLook> looks;
-    const MendingPlan none{{}, risk_at_start_, 0.0, 0, 0.0};
+    const MendingPlan none{{}, at_start_, 0.0, 0, 0.0};
     for (std::size_t lever = 0; lever < levers_.size(); ++lever) {
         looks.push_back({lever, best_with(none, lever, {aim, usual_price}).cost});
     }
@@ -200,7 +208,7 @@ MendingPlan MendingSearch::grown(MendingPlan plan, const Aim& usual_aim,
         return one.cost < other.cost;
     };
     Aim aim = usual_aim;
-    while (plan.changes < most && plan.risk.median > aim.points) {
+    while (plan.changes < most && plan.outcome.risk.median > aim.points) {
         std::vector<MendingPlan> plans = with_one_more(plan, aim, excluded, most);
         auto best = std::min_element(plans.begin(), plans.end(), by_cost);
         const bool worth_it = best != plans.end() && best->cost < plan.cost - least_gain;
@@ -225,10 +233,10 @@ MendingPlan MendingSearch::pruned(MendingPlan plan, const Aim& aim) const {
         MendingPlan fewer = plan;
         fewer.settings.erase(fewer.settings.begin() + static_cast<std::ptrdiff_t>(index));
         work_out(fewer, aim);
-        if (fewer.risk.median > aim.points && fewer.cost < plan.cost + aim.price) {
+        if (fewer.outcome.risk.median > aim.points && fewer.cost < plan.cost + aim.price) {
             fewer = tuned(fewer, aim, 10 + 8 * fewer.settings.size());
         }
-        const bool as_good = fewer.risk.median <= std::max(aim.points, plan.risk.median);
+        const bool as_good = fewer.outcome.risk.median <= std::max(aim.points, plan.outcome.risk.median);
         if (as_good && fewer.cost <= plan.cost) {
             plan = fewer;
             index = 0;
@@ -265,7 +273,7 @@ MendingPlan MendingSearch::plan_for(double aim, const std::set<std::size_t>& exc
     MendingPlan none;
     work_out(none, usual);
     MendingPlan plan = grown(none, usual, excluded, most);
-    return plan.risk.median > aim ? plan : eased(pruned(std::move(plan), usual), usual);
+    return plan.outcome.risk.median > aim ? plan : eased(pruned(std::move(plan), usual), usual);
 }
 
 MendingPlan MendingSearch::relaxed(const MendingPlan& plan, double aim) const {

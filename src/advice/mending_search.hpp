@@ -14,13 +14,19 @@
 
 namespace entrywise {
 
+/// What an attempt comes to.
+struct Outcome {
+    PointsAtRisk risk;
+    double numbers_lost = 0.0;  ///< as `numbers_lost` counts them
+};
+
 /// Levers and what they are set to, in the order of the levers.
 struct MendingPlan {
     std::vector<std::pair<std::size_t, double>> settings;
-    PointsAtRisk risk;        ///< as it was last worked out
+    Outcome outcome;          ///< as it was last worked out
     double disruption = 0.0;  ///< of all its changes
     std::size_t changes = 0;  ///< as many as it is told as
-    double cost = 0.0;        ///< disruption, and what is at risk beyond the aim
+    double cost = 0.0;        ///< disruption, what is at risk beyond the aim, and what numbers are lost
 };
 
 /// Looks for the least change that brings the points at risk down to an aim. Levers are taken one by one, the
@@ -29,12 +35,12 @@ struct MendingPlan {
 /// end levers that are no longer needed go. Nothing in it is left to chance or to the clock.
 class MendingSearch {
   public:
-    using Risk = std::function<PointsAtRisk(const Attempt&)>;
+    using WorkedOut = std::function<Outcome(const Attempt&)>;
 
     static constexpr std::size_t most_changes = 4;
 
-    /// `risk` works out the points at risk of an attempt; it is called some hundred times.
-    MendingSearch(const std::vector<MendingLever>& levers, Attempt start, Risk risk);
+    /// `worked_out` tells what an attempt comes to; it is called some hundred times.
+    MendingSearch(const std::vector<MendingLever>& levers, Attempt start, WorkedOut worked_out);
 
     /// The best plan of so many changes without the excluded levers; its risk may lie above the aim.
     MendingPlan plan_for(double aim, const std::set<std::size_t>& excluded, std::size_t most = most_changes);
@@ -52,11 +58,11 @@ class MendingSearch {
 
     Attempt attempt_of(const MendingPlan& plan) const;
 
-    const PointsAtRisk& risk_at_start() const { return risk_at_start_; }
+    const PointsAtRisk& risk_at_start() const { return at_start_.risk; }
 
     std::vector<Change> told(const MendingPlan& plan) const;
 
-    /// How often the risk was worked out so far: a measure of time that is the same on every machine.
+    /// How often an attempt was worked out so far: a measure of time that is the same on every machine.
     std::size_t evaluations() const { return evaluations_; }
 
   private:
@@ -87,8 +93,8 @@ class MendingSearch {
 
     const std::vector<MendingLever>& levers_;
     Attempt start_;
-    Risk risk_;
-    PointsAtRisk risk_at_start_;
+    WorkedOut worked_out_;
+    Outcome at_start_;
     mutable std::size_t evaluations_ = 0;
     std::vector<std::size_t> by_promise_;  ///< levers, those that help most by themselves first
 };

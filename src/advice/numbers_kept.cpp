@@ -29,9 +29,13 @@ double widths_outside(const Style& style, const Beer& beer) {
 
 }  // namespace
 
+double numbers_lost(const Style& style, const Beer& before, const Beer& after) {
+    return std::max(widths_outside(style, after) - widths_outside(style, before), 0.0);
+}
+
 bool numbers_are_kept(const Style& style, const Beer& before, const Beer& after) {
     constexpr double let_pass = 0.05;
-    return widths_outside(style, after) <= widths_outside(style, before) + let_pass;
+    return numbers_lost(style, before, after) <= let_pass;
 }
 
 }  // namespace entrywise

@@ -7,7 +7,9 @@
 #include <variant>
 
 #include "advice/check.hpp"
+#include "advice/numbers_kept.hpp"
 #include "reading/pantry.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/judging.hpp"
 #include "tests/support/off_style.hpp"
@@ -155,6 +157,18 @@ TEST_CASE("a yeast that does not belong is changed for one that is customary, at
            std::count(possible.begin(), possible.end(), yeast.name) > 0));
     CHECK(*proposal.attempt.recipe.fermentation_temperature >= yeast.temperature.low);
     CHECK(*proposal.attempt.recipe.fermentation_temperature <= yeast.temperature.high);
+}
+
+// Common practice: an India pale ale brought in by brewing it as weak as a pale ale is none any more.
+TEST_CASE("no way to mend takes the numbers of the style out of their ranges where another keeps them") {
+    for (const char* name : {"slack-tide", "harbor-master", "first-ferry"}) {
+        CAPTURE(name);
+        const Mending mending = mended(demo(name), guide_style(demo(name).style->code));
+        first_that_holds(mending);
+        for (const Proposal& proposal : mending.proposals) {
+            CHECK(numbers_are_kept(mending.style, mending.beer, proposal.beer));
+        }
+    }
 }
 
 TEST_CASE("a beer in style is left as it is") {
