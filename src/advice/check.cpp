@@ -34,6 +34,15 @@ AdvisedFinding noted(const Finding& finding, const Verdict& verdict, const Check
     return result;
 }
 
+/// Whether what is more likely in style than out of it may be missed on the other side too.
+bool may_miss_either_way(const Finding& finding, const std::vector<Finding>& findings) {
+    return is_likely_inside(finding) &&
+           std::any_of(findings.begin(), findings.end(), [&finding](const Finding& other) {
+               return other.section == finding.section && other.attribute == finding.attribute &&
+                      other.direction != finding.direction;
+           });
+}
+
 /// Adds where it comes from and what would bring it in.
 void trace(AdvisedFinding& advised, const Verdict& verdict, const Check& check, const PhraseBook& phrases) {
     const Finding& finding = advised.finding;
@@ -42,6 +51,10 @@ void trace(AdvisedFinding& advised, const Verdict& verdict, const Check& check, 
     } else if (const KindMiss* const kind = kind_missed(finding, verdict)) {
         advised.causes = causes_of_kind(*kind);
         advised.corrections = {correction_of_kind(*kind, check.style, phrases)};
+    } else if (may_miss_either_way(finding, check.sheet.findings)) {
+        advised.causes = causes_of(finding, check.recipe, check.beer);
+        advised.corrections = {
+            "leave it: the middle is in style, and what the recipe leaves open takes it to either side"};
     } else {
         advised.causes = causes_of(finding, check.recipe, check.beer);
         advised.corrections =

@@ -21,8 +21,10 @@ namespace {
 constexpr std::size_t most_corrections = 2;
 constexpr int bisections = 12;
 
-/// How far inside the border a correction ends, in steps (working value).
+/// How far inside the border a correction ends, in steps; what is more likely inside than out already, and at
+/// risk as it may come out otherwise, wants more (working values).
 constexpr double inside = 0.2;
+constexpr double well_inside = 0.6;
 
 /// What a finding is told by, with every uncertain input at its middle: the number, or the level as the
 /// style's guide words it, as the finding's own level is.
@@ -58,10 +60,10 @@ class Gauge {
 /// within; its level where the range is open there.
 template <class Quantity>
 double end_passed(const Finding& finding, const std::optional<Range<Quantity>>& range, Quantity unit) {
-    constexpr double well_inside = 0.02;
+    constexpr double by_weighing = 0.02;
     const bool above = finding.direction == Direction::above;
     const auto end = above ? range->high : range->low;
-    return end ? (above ? 1.0 - well_inside : 1.0 + well_inside) * in(*end, unit) : finding.level;
+    return end ? (above ? 1.0 - by_weighing : 1.0 + by_weighing) * in(*end, unit) : finding.level;
 }
 
 /// The least change to a level that ends where the style accepts: a little inside the border.
@@ -71,12 +73,11 @@ double wanted_level(const Finding& finding, const Style& style) {
                    ? end_passed(finding, style.ranges.bitterness, ibu)
                    : end_passed(finding, style.ranges.alcohol, percent_by_volume);
     }
-    // What is more likely inside than out wants no more than the middle of what is accepted.
     const double middle = 0.5 * (finding.accepted_low + finding.accepted_high);
-    if (is_likely_inside(finding)) {
-        return middle;
-    }
-    const double margin = std::min(inside, middle - finding.accepted_low);
+    const double half = middle - finding.accepted_low;
+    const bool is_sensed = attribute_named(finding.section, finding.attribute).has_value();
+    const double wanted_inside = !is_likely_inside(finding) ? inside : is_sensed ? well_inside : half;
+    const double margin = std::min(wanted_inside, half);
     return finding.direction == Direction::above ? finding.accepted_high - margin
                                                  : finding.accepted_low + margin;
 }
@@ -175,8 +176,10 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
     const Aim aim(finding, gauge, style, of_middles, wanted);
     std::vector<std::string> corrections;
     for (const Lever& lever : levers_for(finding, recipe, beer, style)) {
-        if (other_way || corrections.size() == most_corrections) {
-            break;
+        const bool enough =
+            corrections.size() == most_corrections || (lever.is_last_resort && !corrections.empty());
+        if (other_way || enough) {
+            continue;
         }
         if (const auto setting = least_change(lever, aim)) {
             corrections.push_back(lever.told(*setting));

@@ -20,6 +20,7 @@ struct Lever {
     double highest = 1.0;
     std::function<Recipe(double setting)> at;
     std::function<std::string(double setting)> told;
+    bool is_last_resort = false;  ///< to be turned only where those before it do not reach
 };
 
 /// The levers that move what a finding is about, those that disturb the recipe least first.

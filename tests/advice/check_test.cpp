@@ -8,6 +8,7 @@
 #include "tests/advice/finding_named.hpp"
 #include "tests/has.hpp"
 #include "tests/support/guide.hpp"
+#include "tests/support/judging.hpp"
 #include "tests/support/palate.hpp"
 #include "tests/support/recipes.hpp"
 
@@ -62,5 +63,22 @@ TEST_CASE("every strength that is told has a note of its own, and no finding say
         for (const AdvisedFinding& finding : result.findings) {
             CHECK(finding.finding.attribute != word_of(advised.strength.attribute));
         }
+    }
+}
+
+// Common practice: nobody turns a recipe whose middle is right.
+TEST_CASE("what may be missed on either side is left as it is") {
+    Recipe recipe = pale_ale();
+    recipe.hops.front().hop.alpha = {12.0 * percent, 9.0 * percent};
+    Style style = style_that_expects(Attribute::flavor_bitterness, 0.0, 7.0);
+    const Handbook handbook{fifty_points(), usual_palate(), PhraseBook()};
+    const double level = check(recipe, style, handbook).profile.level[Attribute::flavor_bitterness].median();
+    style.expected[Attribute::flavor_bitterness] = Expectation{level - 0.1, level + 0.1, false};
+    const Check checked = check(recipe, style, handbook);
+    for (const char* id : {"flavor.bitterness.above", "flavor.bitterness.below"}) {
+        const AdvisedFinding* advised = finding_named(checked, id);
+        REQUIRE(advised != nullptr);
+        REQUIRE(advised->corrections.size() == 1);
+        CHECK(has(advised->corrections.front(), "leave it"));
     }
 }

@@ -4,6 +4,7 @@
 
 #include <string>
 #include <variant>
+#include <vector>
 
 #include "advice/cause.hpp"
 #include "advice/check.hpp"
@@ -258,4 +259,83 @@ TEST_CASE("no correction takes a number of the style out of its range") {
     CHECK(corrections().empty());
     style.ranges.bitterness = Range<Bitterness>{5.0 * ibu, 60.0 * ibu};
     CHECK(!corrections().empty());
+}
+
+namespace {
+
+Finding finding_of(Section section, const std::string& attribute, Direction direction) {
+    Finding finding;
+    finding.section = section;
+    finding.attribute = attribute;
+    finding.direction = direction;
+    return finding;
+}
+
+/// What the levers for a finding would tell at a setting, in their order.
+std::vector<std::string> told_for(const Finding& finding, const Recipe& recipe, double setting) {
+    std::vector<std::string> told;
+    for (const Lever& lever : levers_for(finding, recipe, brew_at_middle(recipe), Style())) {
+        told.push_back(lever.told(setting));
+    }
+    return told;
+}
+
+}  // namespace
+
+// Common practice: what is boiled for half an hour and longer bitters, what comes later is for the nose.
+TEST_CASE("bitterness is turned by the hop that is there for it, though a late one gives more") {
+    Recipe recipe = pale_ale();
+    recipe.hops = {boiled(magnum(), 4.0, 60.0, 20), boiled(cascade(), 90.0, 15.0, 21)};
+    for (const char* attribute : {"bitterness", "balance"}) {
+        const auto told = told_for(finding_of(Section::flavor, attribute, Direction::below), recipe, 2.0);
+        REQUIRE(told.size() == 1);
+        CHECK(has(told.front(), "raise Magnum at 60 min from 4 g to 8 g"));
+    }
+    recipe.hops = {boiled(cascade(), 90.0, 15.0, 21)};
+    const auto told = told_for(finding_of(Section::flavor, "bitterness", Direction::below), recipe, 2.0);
+    REQUIRE(told.size() == 1);
+    CHECK(has(told.front(), "raise Cascade at 15 min"));
+}
+
+TEST_CASE("late hops of which none alone is enough are cut together, and bittering hops are left") {
+    Recipe recipe = pale_ale();
+    recipe.hops = {boiled(magnum(), 20.0, 60.0, 20), dry_hopped(cascade(), 44.0, 3.0, 21),
+                   dry_hopped(cascade(), 42.0, 3.0, 22), dry_hopped(cascade(), 40.0, 3.0, 23)};
+    const auto told = told_for(finding_of(Section::aroma, "hop", Direction::above), recipe, 0.5);
+    REQUIRE(told.size() == 2);
+    CHECK(told.front() == "cut Cascade as dry hop from 44 g to 22 g");
+    CHECK(told.back() ==
+          "cut Cascade as dry hop from 44 g to 22 g, Cascade as dry hop from 42 g to 21 g and Cascade as dry "
+          "hop from 40 g to 20 g");
+    const auto correction_to_a_step_less = [](const Recipe& hopped) {
+        const double level = level_at_middle(hopped, Attribute::aroma_hop);
+        const Style style = style_that_expects(Attribute::aroma_hop, 0.0, level - 0.9);
+        const Check checked = check(hopped, style, Handbook{fifty_points(), usual_palate(), PhraseBook()});
+        const AdvisedFinding* advised = finding_named(checked, "aroma.hop.above");
+        REQUIRE(advised != nullptr);
+        REQUIRE(advised->corrections.size() == 1);
+        return advised->corrections.front();
+    };
+    CHECK(has(correction_to_a_step_less(recipe), " and "));
+    recipe.hops[2].mass = recipe.hops[3].mass = 16.0 * gram;
+    CHECK(!has(correction_to_a_step_less(recipe), " and "));
+}
+
+// Common practice: a mash-out near 76 °C and a protein rest near 50 °C convert next to nothing.
+TEST_CASE("the one rest that converts is turned, and a mash of two such rests is left as it is") {
+    const auto rest = [](double degrees) {
+        return MashRest{.temperature = celsius(degrees), .time = 30.0 * minute};
+    };
+    const Finding thin = finding_of(Section::mouthfeel, "body", Direction::below);
+    Recipe recipe = pale_ale();
+    recipe.mash = {rest(50.0), rest(65.0), rest(76.0)};
+    const auto levers = levers_for(thin, recipe, brew_at_middle(recipe), Style());
+    REQUIRE(levers.size() == 1);
+    CHECK(levers.front().told(3.0) == "mash at 68 °C instead of 65 °C");
+    const Recipe warmer = levers.front().at(3.0);
+    CHECK(within(in_celsius(warmer.mash[0].temperature), 50.0, 1e-9));
+    CHECK(within(in_celsius(warmer.mash[1].temperature), 68.0, 1e-9));
+    CHECK(within(in_celsius(warmer.mash[2].temperature), 76.0, 1e-9));
+    recipe.mash = {rest(62.0), rest(72.0)};
+    CHECK(levers_for(thin, recipe, brew_at_middle(recipe), Style()).empty());
 }

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "quantity/quantities.hpp"
+
+namespace entrywise {
+
+/// `crystal medium from 550 g to 210 g`, in grams that are weighed.
+std::string from_mass_to_mass(const std::string& ingredient, Mass from, Mass to);
+
+/// The same as a wish: to cut, to raise, or to leave out what would hardly be left.
+std::string change_of_mass(const std::string& ingredient, Mass from, Mass to);
+
+}  // namespace entrywise

@@ -1,0 +1,215 @@
+#include "advice/levers_on_ingredients.hpp"
+
+#include <algorithm>
+#include <string>
+
+#include "advice/cause.hpp"
+#include "advice/change_of_mass.hpp"
+#include "advice/lever_on.hpp"
+#include "advice/weighable.hpp"
+#include "base/text.hpp"
+#include "brewing/ingredient_line.hpp"
+#include "quantity/text.hpp"
+
+namespace entrywise {
+
+namespace {
+
+/// A hop or a seasoning of the recipe, by its place in the list of its kind.
+struct Ingredient {
+    bool is_hop = false;
+    std::size_t index = 0;
+};
+
+Mass mass_of(const Recipe& recipe, Ingredient ingredient) {
+    return ingredient.is_hop ? recipe.hops[ingredient.index].mass : recipe.grist[ingredient.index].mass;
+}
+
+void scale(Recipe& recipe, Ingredient ingredient, double setting) {
+    Mass& mass = ingredient.is_hop ? recipe.hops[ingredient.index].mass : recipe.grist[ingredient.index].mass;
+    mass = weighable(setting * mass);
+}
+
+std::string name_of(const Recipe& recipe, Ingredient ingredient) {
+    return ingredient.is_hop ? line_of(recipe.hops[ingredient.index])
+                             : recipe.grist[ingredient.index].fermentable.name;
+}
+
+/// All of them by the same factor, none to nothing.
+Lever scaled(const Recipe& recipe, const std::vector<Ingredient>& ingredients, Span<double> settings) {
+    return lever_on(
+        recipe, 1.0, settings,
+        [ingredients](Recipe& changed, double setting) {
+            for (const Ingredient ingredient : ingredients) {
+                scale(changed, ingredient, setting);
+            }
+        },
+        [recipe, ingredients](double setting) {
+            std::vector<std::string> told;
+            for (const Ingredient ingredient : ingredients) {
+                const Mass mass = mass_of(recipe, ingredient);
+                told.push_back(from_mass_to_mass(name_of(recipe, ingredient), mass, setting * mass));
+            }
+            return (setting < 1.0 ? "cut " : "raise ") + listed(told, "and");
+        });
+}
+
+/// From leaving an ingredient out to so much of it that it would be another recipe (working values).
+Lever scaled(const Recipe& recipe, Ingredient ingredient) {
+    return lever_on(
+        recipe, 1.0, {0.0, ingredient.is_hop ? 4.0 : 3.0},
+        [ingredient](Recipe& changed, double setting) { scale(changed, ingredient, setting); },
+        [recipe, ingredient](double setting) {
+            const Mass mass = mass_of(recipe, ingredient);
+            return change_of_mass(name_of(recipe, ingredient), mass, setting * mass);
+        });
+}
+
+std::optional<std::size_t> grist_index(const Recipe& recipe, Position position) {
+    const auto found =
+        std::find_if(recipe.grist.begin(), recipe.grist.end(),
+                     [position](const GristAddition& each) { return each.position == position; });
+    return found == recipe.grist.end()
+               ? std::nullopt
+               : std::optional(static_cast<std::size_t>(found - recipe.grist.begin()));
+}
+
+std::optional<std::size_t> hop_index(const Recipe& recipe, Position position) {
+    const auto found =
+        std::find_if(recipe.hops.begin(), recipe.hops.end(),
+                     [position](const HopAddition& each) { return each.position == position; });
+    return found == recipe.hops.end() ? std::nullopt
+                                      : std::optional(static_cast<std::size_t>(found - recipe.hops.begin()));
+}
+
+/// Whether an addition seasons the beer rather than making it: base malt and adjuncts carry the strength, so
+/// that to scale one of them for its flavor would make another beer.
+bool seasons(const Fermentable& fermentable) {
+    const bool carries = fermentable.kind == FermentableKind::base ||
+                         fermentable.kind == FermentableKind::adjunct ||
+                         fermentable.kind == FermentableKind::malt_extract;
+    return !carries || fermentable.gives.smoke > 0.0;
+}
+
+/// The hops and seasonings that a finding comes from, largest share first.
+std::vector<Ingredient> ingredients_behind(const std::vector<SourceShare>& sources, const Recipe& recipe) {
+    std::vector<Ingredient> ingredients;
+    for (const SourceShare& source : sources) {
+        const auto grist = grist_index(recipe, source.position);
+        const auto hop = hop_index(recipe, source.position);
+        if (hop) {
+            ingredients.push_back({true, *hop});
+        } else if (grist && seasons(recipe.grist[*grist].fermentable)) {
+            ingredients.push_back({false, *grist});
+        }
+    }
+    return ingredients;
+}
+
+/// Whether a hop is there for its bitterness: half an hour and more in the boil (common practice).
+bool is_for_bitterness(const HopAddition& addition) {
+    constexpr Duration long_enough = 30.0 * minute;
+    return addition.use == HopUse::first_wort ||
+           (addition.use == HopUse::boil && addition.time && *addition.time >= long_enough);
+}
+
+/// The hops of a purpose that give a good part of what the finding is about, largest share first; all hops
+/// that do where none is there for that.
+template <class IsMeant>
+std::vector<Ingredient> hops_behind(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                                    IsMeant is_meant) {
+    std::vector<SourceShare> sources = sources_of(finding, beer);
+    std::erase_if(sources, [](const SourceShare& source) { return source.share < least_share_of_a_cause; });
+    std::vector<Ingredient> hops = ingredients_behind(sources, recipe);
+    std::erase_if(hops, [](Ingredient ingredient) { return !ingredient.is_hop; });
+    std::vector<Ingredient> meant = hops;
+    std::erase_if(meant, [&](Ingredient hop) { return !is_meant(recipe.hops[hop.index]); });
+    return meant.empty() ? hops : meant;
+}
+
+/// The first of the hops by itself, and where that is not enough, the first three together, to no less than a
+/// third and no more than twice of each (working values).
+std::vector<Lever> one_or_all(const Recipe& recipe, std::vector<Ingredient> hops) {
+    constexpr std::size_t most_together = 3;
+    constexpr Span<double> together{0.33, 2.0};
+    if (hops.empty()) {
+        return {};
+    }
+    std::vector<Lever> levers{scaled(recipe, hops.front())};
+    hops.resize(std::min(hops.size(), most_together));
+    if (hops.size() > 1) {
+        levers.push_back(scaled(recipe, hops, together));
+        levers.back().is_last_resort = true;
+    }
+    return levers;
+}
+
+/// One more hop addition, from none to so many grams per liter.
+Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_grams_per_liter,
+                 const std::string& how) {
+    const Volume volume = recipe.volume.middle;
+    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    const bool bittering = addition.hop.purpose == HopPurpose::bittering;
+    const std::string what = bittering ? "an aroma hop of the style" : addition.hop.name;
+    return lever_on(
+        recipe, 0.0, {0.0, most_grams_per_liter},
+        [addition, mass_at](Recipe& changed, double setting) {
+            changed.hops.push_back(addition);
+            changed.hops.back().mass = mass_at(setting);
+        },
+        [mass_at, what, how](double setting) {
+            return "add " + to_text(mass_at(setting)) + " of " + what + " " + how;
+        });
+}
+
+/// A dry hop of the recipe's last hop, where the recipe has none and the style bears it.
+std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
+    const auto is_dry = [](const HopAddition& addition) { return addition.use == HopUse::dry_hop; };
+    const bool has_one = std::any_of(recipe.hops.begin(), recipe.hops.end(), is_dry);
+    if (recipe.hops.empty() || has_one || style.custom.dry_hop == "unusual") {
+        return {};
+    }
+    HopAddition addition = recipe.hops.back();
+    addition.use = HopUse::dry_hop;
+    addition.time = 3.0 * day;
+    addition.temperature.reset();
+    return {added_hops(recipe, addition, 10.0, "as dry hop for 3 days")};
+}
+
+/// Late hops of the recipe's last hop, where no dry hop suits the style.
+std::vector<Lever> new_late_hop(const Recipe& recipe) {
+    if (recipe.hops.empty()) {
+        return {};
+    }
+    HopAddition addition = recipe.hops.back();
+    addition.use = HopUse::boil;
+    addition.time = 5.0 * minute;
+    addition.temperature.reset();
+    return {added_hops(recipe, addition, 6.0, "five minutes before the end of the boil")};
+}
+
+}  // namespace
+
+std::vector<Lever> largest_source(const Finding& finding, const Recipe& recipe, const Beer& beer) {
+    const std::vector<Ingredient> ingredients = ingredients_behind(sources_of(finding, beer), recipe);
+    return ingredients.empty() ? std::vector<Lever>() : std::vector{scaled(recipe, ingredients.front())};
+}
+
+std::vector<Lever> levers_on_late_hops(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                                       const Style& style) {
+    if (finding.direction == Direction::above) {
+        const auto is_for_aroma = [](const HopAddition& addition) { return !is_for_bitterness(addition); };
+        return one_or_all(recipe, hops_behind(finding, recipe, beer, is_for_aroma));
+    }
+    std::vector<Lever> levers = largest_source(finding, recipe, beer);
+    for (const auto& added : {new_dry_hop(recipe, style), new_late_hop(recipe)}) {
+        levers.insert(levers.end(), added.begin(), added.end());
+    }
+    return levers;
+}
+
+std::vector<Lever> levers_on_bittering_hops(const Finding& finding, const Recipe& recipe, const Beer& beer) {
+    return one_or_all(recipe, hops_behind(finding, recipe, beer, is_for_bitterness));
+}
+
+}  // namespace entrywise
