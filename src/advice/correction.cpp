@@ -19,7 +19,6 @@ namespace entrywise {
 namespace {
 
 constexpr std::size_t most_corrections = 2;
-constexpr int bisections = 12;
 
 /// How far inside the border a correction ends, in steps; what is more likely inside than out already, and at
 /// risk as it may come out otherwise, wants more (working values).
@@ -118,10 +117,10 @@ class Aim {
     double wanted_;
 };
 
-/// Two settings close together, of which the second alone is past what the test asks for; the given end is.
+/// Two settings within a step, of which the second alone is past what the test asks for; the given end is.
 template <class IsPast>
-std::pair<double, double> crossing(double near, double past, IsPast is_past) {
-    for (int step = 0; step < bisections; ++step) {
+std::pair<double, double> crossing(double near, double past, double step, IsPast is_past) {
+    while (std::abs(past - near) > step) {
         const double between = 0.5 * (near + past);
         (is_past(between) ? past : near) = between;
     }
@@ -139,11 +138,12 @@ std::optional<double> least_change(const Lever& lever, const Aim& aim) {
     if (end == ends.end() || (near == lever.now && is_reached(near))) {
         return std::nullopt;
     }
-    const double reaching = crossing(near, *end, is_reached).second;
+    const double reaching = crossing(near, *end, lever.step, is_reached).second;
     if (is_kept(reaching)) {
         return reaching;
     }
-    const double part = crossing(near, reaching, [&](double setting) { return !is_kept(setting); }).first;
+    const double part =
+        crossing(near, reaching, lever.step, [&](double setting) { return !is_kept(setting); }).first;
     return aim.is_worth_a_part(lever.at(near), lever.at(part)) ? std::optional(part) : std::nullopt;
 }
 
@@ -175,10 +175,12 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
     const Aim aim(finding, gauge, style, of_middles, wanted);
     std::vector<std::string> corrections;
-    for (const Lever& lever : levers_for(finding, recipe, beer, style)) {
+    const std::vector<Lever> levers =
+        other_way ? std::vector<Lever>() : levers_for(finding, recipe, beer, style);
+    for (const Lever& lever : levers) {
         const bool enough =
             corrections.size() == most_corrections || (lever.is_last_resort && !corrections.empty());
-        if (other_way || enough) {
+        if (enough) {
             continue;
         }
         if (const auto setting = least_change(lever, aim)) {

@@ -18,6 +18,7 @@ struct Lever {
     double now = 0.0;  ///< where the recipe stands
     double lowest = 0.0;
     double highest = 1.0;
+    double step = 0.01;  ///< settings nearer to one another are told as one
     std::function<Recipe(double setting)> at;
     std::function<std::string(double setting)> told;
     bool is_last_resort = false;  ///< to be turned only where those before it do not reach

@@ -38,7 +38,7 @@ std::string name_of(const Recipe& recipe, Ingredient ingredient) {
 /// All of them by the same factor, none to nothing.
 Lever scaled(const Recipe& recipe, const std::vector<Ingredient>& ingredients, Span<double> settings) {
     return lever_on(
-        recipe, 1.0, settings,
+        recipe, 1.0, settings, one_percent,
         [ingredients](Recipe& changed, double setting) {
             for (const Ingredient ingredient : ingredients) {
                 scale(changed, ingredient, setting);
@@ -57,7 +57,7 @@ Lever scaled(const Recipe& recipe, const std::vector<Ingredient>& ingredients, S
 /// From leaving an ingredient out to so much of it that it would be another recipe (working values).
 Lever scaled(const Recipe& recipe, Ingredient ingredient) {
     return lever_on(
-        recipe, 1.0, {0.0, ingredient.is_hop ? 4.0 : 3.0},
+        recipe, 1.0, {0.0, ingredient.is_hop ? 4.0 : 3.0}, one_percent,
         [ingredient](Recipe& changed, double setting) { scale(changed, ingredient, setting); },
         [recipe, ingredient](double setting) {
             const Mass mass = mass_of(recipe, ingredient);
@@ -152,7 +152,7 @@ Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_
     const bool bittering = addition.hop.purpose == HopPurpose::bittering;
     const std::string what = bittering ? "an aroma hop of the style" : addition.hop.name;
     return lever_on(
-        recipe, 0.0, {0.0, most_grams_per_liter},
+        recipe, 0.0, {0.0, most_grams_per_liter}, a_fiftieth_of_a_gram,
         [addition, mass_at](Recipe& changed, double setting) {
             changed.hops.push_back(addition);
             changed.hops.back().mass = mass_at(setting);

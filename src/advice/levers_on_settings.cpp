@@ -37,7 +37,7 @@ std::vector<Lever> lever_on_mash(const Recipe& recipe) {
     const Temperature from = recipe.mash[*rest].temperature;
     const auto temperature_at = [from](double setting) { return from + std::round(setting) * kelvin; };
     return {lever_on(
-        recipe, 0.0, {-5.0, 5.0},
+        recipe, 0.0, {-5.0, 5.0}, half_a_degree,
         [temperature_at, rest](Recipe& changed, double setting) {
             changed.mash[*rest].temperature = temperature_at(setting);
         },
@@ -56,7 +56,7 @@ std::vector<Lever> lever_on_carbonation(const Recipe& recipe, const Beer& beer, 
     const double high = std::min(in(style.custom.carbonation->high, volume_of_co2), most);
     const auto volumes_at = [](double setting) { return rounded(setting, 1); };
     return {lever_on(
-        recipe, from, {low, high},
+        recipe, from, {low, high}, half_a_tenth,
         [volumes_at](Recipe& changed, double setting) {
             changed.measured.carbonation.reset();
             changed.conditioning.carbonation = {volumes_at(setting) * volume_of_co2, Carbonation()};
@@ -74,7 +74,7 @@ std::vector<Lever> lever_on_fermentation(const Recipe& recipe) {
     const Span<Temperature>& range = recipe.yeasts.front().yeast.temperature;
     const auto temperature_at = [](double setting) { return celsius(std::round(setting)); };
     return {lever_on(
-        recipe, in_celsius(from), {in_celsius(range.low), in_celsius(range.high)},
+        recipe, in_celsius(from), {in_celsius(range.low), in_celsius(range.high)}, half_a_degree,
         [temperature_at](Recipe& changed, double setting) {
             changed.fermentation_temperature = temperature_at(setting);
         },
@@ -89,7 +89,7 @@ std::vector<Lever> lever_on_strength(const Recipe& recipe) {
         all += addition.mass;
     }
     return {lever_on(
-        recipe, 1.0, {0.3, 2.0},
+        recipe, 1.0, {0.3, 2.0}, one_percent,
         [](Recipe& changed, double setting) {
             for (GristAddition& addition : changed.grist) {
                 addition.mass *= setting;
