@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <vector>
+
 #include "base/text.hpp"
 #include "report/capitalized.hpp"
 #include "report/finding_title.hpp"
@@ -12,9 +15,37 @@ namespace {
 
 constexpr std::size_t correction_indent = 4;
 
-std::string correction_text(const AdvisedFinding& advised, std::size_t number, const TextStyle& style) {
+/// A finding, and the sections whose findings of the same thing are mended alike.
+struct Wish {
+    const AdvisedFinding* advised = nullptr;
+    std::vector<Section> sections;
+};
+
+bool are_mended_alike(const AdvisedFinding& one, const AdvisedFinding& other) {
+    return one.finding.attribute == other.finding.attribute &&
+           one.finding.direction == other.finding.direction && one.corrections == other.corrections &&
+           one.causes == other.causes;
+}
+
+std::vector<Wish> wishes_of(const std::vector<AdvisedFinding>& findings) {
+    std::vector<Wish> wishes;
+    for (const AdvisedFinding& advised : findings) {
+        const auto alike = std::find_if(wishes.begin(), wishes.end(), [&advised](const Wish& wish) {
+            return are_mended_alike(*wish.advised, advised);
+        });
+        if (alike == wishes.end()) {
+            wishes.push_back({&advised, {advised.finding.section}});
+        } else {
+            alike->sections.push_back(advised.finding.section);
+        }
+    }
+    return wishes;
+}
+
+std::string correction_text(const Wish& wish, std::size_t number, const TextStyle& style) {
+    const AdvisedFinding& advised = *wish.advised;
     const std::string title = fmt::format("{}{}", at_right(std::to_string(number), 2), "  ") +
-                              shown(capitalized(in_a_sentence(advised.finding)), style);
+                              shown(capitalized(in_a_sentence(advised.finding, wish.sections)), style);
     std::string text = bold(cut_end(title, style.width, style), style) + '\n';
     if (!advised.corrections.empty()) {
         text += paragraph(shown(capitalized(joined(advised.corrections, "; or ")) + '.', style),
@@ -35,8 +66,8 @@ std::string corrections_text(const Check& check, const TextStyle& style) {
     }
     std::string text = bold("What to change, what costs most first", style) + '\n';
     std::size_t number = 0;
-    for (const AdvisedFinding& advised : check.findings) {
-        text += correction_text(advised, ++number, style);
+    for (const Wish& wish : wishes_of(check.findings)) {
+        text += correction_text(wish, ++number, style);
     }
     return text;
 }

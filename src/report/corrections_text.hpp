@@ -8,7 +8,7 @@
 namespace entrywise {
 
 /// What to change, a number for each finding, the dearest first: what would bring it in, and where it comes
-/// from. Empty where nothing was found.
+/// from. What several sections find and one change mends stands there once. Empty where nothing was found.
 std::string corrections_text(const Check& check, const TextStyle& style);
 
 }  // namespace entrywise

@@ -5,6 +5,7 @@
 #include <array>
 #include <string_view>
 
+#include "base/text.hpp"
 #include "report/sections.hpp"
 
 namespace entrywise {
@@ -44,10 +45,19 @@ std::string title_of(const Finding& finding) {
 }
 
 std::string in_a_sentence(const Finding& finding) {
+    return in_a_sentence(finding, {finding.section});
+}
+
+std::string in_a_sentence(const Finding& finding, const std::vector<Section>& sections) {
+    std::vector<std::string> titles;
+    for (const Section section : sections) {
+        titles.emplace_back(title_of(section));
+    }
+    const std::string where = listed(titles, "and");
     const std::string_view found = found_beside_levels(finding.attribute);
-    return found.empty() ? fmt::format("{} ({}), {} the style", spoken(finding.attribute),
-                                       title_of(finding.section), side_of(finding))
-                         : fmt::format("{} ({})", found, title_of(finding.section));
+    return found.empty()
+               ? fmt::format("{} ({}), {} the style", spoken(finding.attribute), where, side_of(finding))
+               : fmt::format("{} ({})", found, where);
 }
 
 }  // namespace entrywise

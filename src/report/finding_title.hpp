@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "judging/sheet.hpp"
 
@@ -11,5 +12,8 @@ std::string title_of(const Finding& finding);
 
 /// A finding within a sentence: `bitterness (flavor), above the style`.
 std::string in_a_sentence(const Finding& finding);
+
+/// The same where several sections tell it: `diacetyl (flavor and aroma), above the style`.
+std::string in_a_sentence(const Finding& finding, const std::vector<Section>& sections);
 
 }  // namespace entrywise

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "report/sections.hpp"
 #include "tests/has.hpp"
 #include "tests/report/sample_check.hpp"
 
@@ -67,6 +68,19 @@ TEST_CASE("without color no escape character, with it the same words") {
     CHECK_FALSE(has(plain, "\033"));
     CHECK(has(painted, "\033[1m"));
     CHECK(unpainted_lines(plain) == unpainted_lines(painted));
+}
+
+TEST_CASE("what two sections find and one change mends is told once, and apart where the change differs") {
+    Check check = sample_check();
+    AdvisedFinding smelled = check.findings.front();
+    smelled.finding.section = Section::aroma;
+    check.findings.push_back(smelled);
+    const std::string once = in_one_line(text_of(check, 100));
+    CHECK(has(once, "(" + std::string(title_of(check.findings.front().finding.section)) + " and aroma), "));
+    check.findings.back().corrections = {"something else"};
+    const std::string twice = in_one_line(text_of(check, 100));
+    CHECK_FALSE(has(twice, " and aroma), "));
+    CHECK(has(twice, "Something else."));
 }
 
 TEST_CASE("ASCII means ASCII, letters lose their marks alone") {
