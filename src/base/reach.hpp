@@ -20,7 +20,7 @@ std::pair<Value, Value> reach_of(std::span<const Value> values) {
     std::size_t index = 0;
     for (; index + lanes <= values.size(); index += lanes) {
         for (std::size_t lane = 0; lane < lanes; ++lane) {
-            const Value value = values[index + lane];
+            const Value& value = values[index + lane];
             low[lane] = value < low[lane] ? value : low[lane];
             high[lane] = value > high[lane] ? value : high[lane];
         }

@@ -325,7 +325,7 @@ class Stream {
         if (const auto fault = begin()) {
             return failed(*fault);
         }
-        work_on(source_, evening_, call_, [this](Done done) { return take(std::move(done)); });
+        work_on(source_, evening_, call_, [this](const Done& done) { return take(done); });
         if (!fault_) {
             fault_ = source_.fault();
         }
@@ -382,7 +382,7 @@ class Stream {
                      .remedy = "Nothing was written. Without --resume the run starts from the beginning."};
     }
 
-    bool take(Done done) {
+    bool take(const Done& done) {
         tally_.add(done.screened);
         ++run_.entries;
         run_.input = done.input_up_to_here;

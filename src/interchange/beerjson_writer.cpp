@@ -143,7 +143,7 @@ std::vector<Remark> remarks_on(const Recipe& recipe, const std::vector<Statement
     std::vector<Remark> remarks;
     std::vector<std::string> filled{"the author", "the form and amount of the yeast"};
     if (!recipe.efficiency) {
-        filled.push_back("the efficiency");
+        filled.emplace_back("the efficiency");
     }
     if (!recipe.mash.empty()) {
         filled.emplace_back("the temperature of the grain");

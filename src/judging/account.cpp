@@ -12,13 +12,13 @@ namespace {
 class ChargedSteps {
   public:
     explicit ChargedSteps(Charged charged)
-        : least_(charged == Charged::above ? 0.0 : -farthest_),
-          most_(charged == Charged::below ? 0.0 : farthest_) {}
+        : least_(charged == Charged::above ? 0.0 : -farthest),
+          most_(charged == Charged::below ? 0.0 : farthest) {}
 
     double of(double outside) const { return std::min(std::max(outside, least_), most_); }
 
   private:
-    static constexpr double farthest_ = std::numeric_limits<double>::infinity();
+    static constexpr double farthest = std::numeric_limits<double>::infinity();
 
     double least_;
     double most_;

@@ -36,9 +36,8 @@ Outcome<Knowledge> knowledge_in(Library library) {
         faults.insert(faults.end(), perception.faults.begin(), perception.faults.end());
         return faults;
     }
-    return Knowledge{
-        std::move(library),
-        {*std::move(score_sheet.value), *std::move(perception.value), *std::move(phrases.value)}};
+    return Knowledge{std::move(library),
+                     {*std::move(score_sheet.value), *perception.value, *std::move(phrases.value)}};
 }
 
 Outcome<std::vector<Style>> styles_of(const Library& library, const std::string& guide) {

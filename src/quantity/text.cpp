@@ -290,6 +290,7 @@ std::string to_text(const OpenSpan<Quantity>& span, std::string_view spelling) {
                    spelling);
 }
 
+// NOLINTBEGIN(bugprone-macro-parentheses): the argument is a type.
 #define ENTRYWISE_TEXT_FORM_OF(Quantity)                                                  \
     template Parsed<Quantity> quantity_from<Quantity>(std::string_view);                  \
     template Parsed<Uncertain<Quantity>> uncertain_from<Quantity>(std::string_view);      \
@@ -298,6 +299,7 @@ std::string to_text(const OpenSpan<Quantity>& span, std::string_view spelling) {
     template std::string to_text<Quantity>(Quantity, std::string_view);                   \
     template std::string to_text<Quantity>(const Uncertain<Quantity>&, std::string_view); \
     template std::string to_text<Quantity>(const OpenSpan<Quantity>&, std::string_view);
+// NOLINTEND(bugprone-macro-parentheses)
 
 ENTRYWISE_TEXT_FORM_OF(Mass)
 ENTRYWISE_TEXT_FORM_OF(Volume)

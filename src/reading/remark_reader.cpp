@@ -1,5 +1,7 @@
 #include "reading/remark_reader.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <set>
@@ -27,7 +29,7 @@ std::vector<std::string> names_of_attributes(bool with_section) {
     for (const Attribute attribute : all_attributes()) {
         const std::string section(word_of(section_of(attribute)));
         const std::string word(word_of(attribute));
-        names.push_back(with_section ? section + '.' + word : word);
+        names.push_back(with_section ? fmt::format("{}.{}", section, word) : word);
     }
     return names;
 }

@@ -38,10 +38,10 @@ double Axis::at(double value) const {
     return from_ + share * (to_ - from_);
 }
 
-Drawing::Drawing(std::string name, double width, double height, PictureWords words)
+Drawing::Drawing(const std::string& name, double width, double height, const PictureWords& words)
     : head_(head_of(name, width, height, "", words)) {}
 
-Drawing Drawing::stretched(std::string name, double height, PictureWords words) {
+Drawing Drawing::stretched(const std::string& name, double height, const PictureWords& words) {
     constexpr double width = 100.0;
     Drawing drawing(name, width, height, {});
     drawing.head_ = head_of("stretched " + name, width, height, " preserveAspectRatio=\"none\"", words);

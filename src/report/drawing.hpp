@@ -38,10 +38,10 @@ class Axis {
 class Drawing {
   public:
     /// A drawing that keeps its proportions.
-    Drawing(std::string name, double width, double height, PictureWords words);
+    Drawing(const std::string& name, double width, double height, const PictureWords& words);
 
     /// A drawing 100 wide that is stretched to the width it is given; for shapes that bear it, no labels.
-    static Drawing stretched(std::string name, double height, PictureWords words);
+    static Drawing stretched(const std::string& name, double height, const PictureWords& words);
 
     void rectangle(std::string_view name, Point corner, double width, double height);
     void painted(std::string_view color, Point corner, double width, double height);

@@ -63,7 +63,7 @@ class LineScan {
                                  .remedy = {}});
     }
 
-    void read(Node object) {
+    void read(Node&& object) {
         if (object.kind != NodeKind::map) {
             refuse(object.position, "no object", "an object with the entry's `recipe`");
             return;
