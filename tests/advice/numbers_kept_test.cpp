@@ -9,18 +9,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-/// A range of each number about the plain beer.
-Style about_plain_beer() {
-    Style style;
-    style.ranges.original_gravity =
-        Range<SpecificGravity>{1.045 * specific_gravity, 1.055 * specific_gravity};
-    style.ranges.final_gravity = Range<SpecificGravity>{1.008 * specific_gravity, 1.014 * specific_gravity};
-    style.ranges.alcohol = Range<AlcoholByVolume>{4.6 * percent_by_volume, 5.8 * percent_by_volume};
-    style.ranges.bitterness = Range<Bitterness>{20.0 * ibu, 40.0 * ibu};
-    style.ranges.color = Range<Color>{5.0 * srm, 10.0 * srm};
-    return style;
-}
-
 Beer with_bitterness(double ibus) {
     Beer beer = plain_beer();
     beer.tasted_bitterness = always(ibus * ibu);
@@ -30,7 +18,7 @@ Beer with_bitterness(double ibus) {
 }  // namespace
 
 TEST_CASE("each number that leaves its range on either side is told of") {
-    const Style style = about_plain_beer();
+    const Style style = style_about_plain_beer();
     REQUIRE(numbers_are_kept(style, plain_beer(), plain_beer()));
     for (const double gravity : {1.040, 1.060}) {
         Beer beer = plain_beer();
@@ -58,14 +46,14 @@ TEST_CASE("each number that leaves its range on either side is told of") {
 }
 
 TEST_CASE("within its range a number may go anywhere, and a hair past it") {
-    const Style style = about_plain_beer();
+    const Style style = style_about_plain_beer();
     CHECK(numbers_are_kept(style, with_bitterness(21.0), with_bitterness(39.0)));
     CHECK(numbers_are_kept(style, plain_beer(), with_bitterness(40.9)));
     CHECK_FALSE(numbers_are_kept(style, plain_beer(), with_bitterness(41.5)));
 }
 
 TEST_CASE("what is out may stay out or come nearer, and one number in may pay for another") {
-    const Style style = about_plain_beer();
+    const Style style = style_about_plain_beer();
     CHECK(numbers_are_kept(style, with_bitterness(60.0), with_bitterness(60.0)));
     CHECK(numbers_are_kept(style, with_bitterness(60.0), with_bitterness(50.0)));
     CHECK_FALSE(numbers_are_kept(style, with_bitterness(60.0), with_bitterness(70.0)));

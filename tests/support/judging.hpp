@@ -41,6 +41,18 @@ inline Profile plain_profile() {
     return profile;
 }
 
+/// A range of each number about the plain beer, and nothing else.
+inline Style style_about_plain_beer() {
+    Style style;
+    style.ranges.original_gravity =
+        Range<SpecificGravity>{1.045 * specific_gravity, 1.055 * specific_gravity};
+    style.ranges.final_gravity = Range<SpecificGravity>{1.008 * specific_gravity, 1.014 * specific_gravity};
+    style.ranges.alcohol = Range<AlcoholByVolume>{4.6 * percent_by_volume, 5.8 * percent_by_volume};
+    style.ranges.bitterness = Range<Bitterness>{20.0 * ibu, 40.0 * ibu};
+    style.ranges.color = Range<Color>{5.0 * srm, 9.0 * srm};
+    return style;
+}
+
 inline Style style_that_expects(Attribute attribute, double low, double high, bool assumed = false) {
     Style style;
     style.name = "Harbor Ale";
