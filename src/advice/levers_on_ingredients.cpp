@@ -65,21 +65,12 @@ Lever scaled(const Recipe& recipe, Ingredient ingredient) {
         });
 }
 
-std::optional<std::size_t> grist_index(const Recipe& recipe, Position position) {
-    const auto found =
-        std::find_if(recipe.grist.begin(), recipe.grist.end(),
-                     [position](const GristAddition& each) { return each.position == position; });
-    return found == recipe.grist.end()
-               ? std::nullopt
-               : std::optional(static_cast<std::size_t>(found - recipe.grist.begin()));
-}
-
-std::optional<std::size_t> hop_index(const Recipe& recipe, Position position) {
-    const auto found =
-        std::find_if(recipe.hops.begin(), recipe.hops.end(),
-                     [position](const HopAddition& each) { return each.position == position; });
-    return found == recipe.hops.end() ? std::nullopt
-                                      : std::optional(static_cast<std::size_t>(found - recipe.hops.begin()));
+template <class Addition>
+std::optional<std::size_t> index_at(const std::vector<Addition>& additions, Position position) {
+    const auto found = std::find_if(additions.begin(), additions.end(),
+                                    [position](const Addition& each) { return each.position == position; });
+    return found == additions.end() ? std::nullopt
+                                    : std::optional(static_cast<std::size_t>(found - additions.begin()));
 }
 
 /// Whether an addition seasons the beer rather than making it: base malt and adjuncts carry the strength, so
@@ -95,8 +86,8 @@ bool seasons(const Fermentable& fermentable) {
 std::vector<Ingredient> ingredients_behind(const std::vector<SourceShare>& sources, const Recipe& recipe) {
     std::vector<Ingredient> ingredients;
     for (const SourceShare& source : sources) {
-        const auto grist = grist_index(recipe, source.position);
-        const auto hop = hop_index(recipe, source.position);
+        const auto grist = index_at(recipe.grist, source.position);
+        const auto hop = index_at(recipe.hops, source.position);
         if (hop) {
             ingredients.push_back({true, *hop});
         } else if (grist && seasons(recipe.grist[*grist].fermentable)) {
