@@ -100,8 +100,10 @@ std::vector<Ingredient> ingredients_behind(const std::vector<SourceShare>& sourc
 /// Whether a hop is there for its bitterness: half an hour and more in the boil (common practice).
 bool is_for_bitterness(const HopAddition& addition) {
     constexpr Duration long_enough = 30.0 * minute;
-    return addition.use == HopUse::first_wort ||
-           (addition.use == HopUse::boil && addition.time && *addition.time >= long_enough);
+    if (addition.use == HopUse::boil) {
+        return addition.time ? *addition.time >= long_enough : addition.hop.purpose == HopPurpose::bittering;
+    }
+    return addition.use == HopUse::first_wort || addition.use == HopUse::mash;
 }
 
 /// The hops of a purpose that give a good part of what the finding is about, largest share first; all hops

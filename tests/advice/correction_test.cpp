@@ -291,6 +291,14 @@ TEST_CASE("bitterness is turned by the hop that is there for it, though a late o
         REQUIRE(told.size() == 1);
         CHECK(has(told.front(), "raise Magnum at 60 min from 4 g to 8 g"));
     }
+    for (const HopUse use : {HopUse::first_wort, HopUse::mash}) {
+        recipe.hops.front().use = use;
+        recipe.hops.front().mass = 40.0 * gram;
+        const auto told = told_for(finding_of(Section::flavor, "bitterness", Direction::below), recipe, 2.0);
+        REQUIRE(told.size() == 1);
+        CAPTURE(told.front());
+        CHECK(has(told.front(), "raise Magnum"));
+    }
     recipe.hops = {boiled(cascade(), 90.0, 15.0, 21)};
     const auto told = told_for(finding_of(Section::flavor, "bitterness", Direction::below), recipe, 2.0);
     REQUIRE(told.size() == 1);
