@@ -46,3 +46,22 @@ TEST_CASE("a beer of hops and water alone has a share of nothing") {
     CHECK(drivers.wheat_like_share == 0.0);
     CHECK(drivers.adjunct_share == 0.0);
 }
+
+// Common practice: the mash tun keeps some of the malt's extract and flavor, the kettle gets all of an
+// extract's.
+TEST_CASE("what needs no mash gives all of its flavor wherever it is added") {
+    const auto malt_of = [](Fermentable what, GristUse use, double efficiency) {
+        Recipe recipe = bare_recipe();
+        recipe.efficiency = Uncertain<Share>{efficiency * percent, 0.0 * percent};
+        recipe.grist = {grist(pale_ale_malt(), 4.0), grist(std::move(what), 1.0, use)};
+        const Drivers drivers = brew_at_middle(recipe).drivers;
+        recipe.grist.pop_back();
+        return in(drivers.malt.total.median() - brew_at_middle(recipe).drivers.malt.total.median(),
+                  gram_per_liter);
+    };
+    const double in_the_boil = malt_of(pale_malt_extract(), GristUse::boil, 60.0);
+    CHECK(in_the_boil > 40.0);
+    CHECK(within(malt_of(pale_malt_extract(), GristUse::mash, 60.0), in_the_boil, 0.5));
+    CHECK(malt_of(pale_ale_malt(), GristUse::mash, 60.0) <
+          0.9 * malt_of(pale_ale_malt(), GristUse::mash, 72.0));
+}

@@ -99,6 +99,12 @@ TEST_CASE("more extract, body grain or nitrogen never make a thinner body") {
     CHECK(body_at(4.5, 5.0, 0.0, 2.4, true) > body_at(4.5));
 }
 
+// Working value: however much of it there is, grain adds a step at most.
+TEST_CASE("much oats add a step of body and no more") {
+    CHECK(within(body_at(4.5, 5.0, 200.0) - body_at(4.5), 1.0, 0.05));
+    CHECK(within(body_at(4.5, 5.0, 200.0), body_at(4.5, 5.0, 400.0), 1e-9));
+}
+
 // Common practice: of two beers of one gravity the one of Munich malt is felt the fuller, by about half a
 // step, the one of much maize or sugar the thinner. Roast on top of dark malts adds no more of it.
 TEST_CASE("rich malts make a fuller beer, up to the darkest kilned ones") {

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <random>
 #include <string>
 #include <vector>
@@ -224,4 +225,17 @@ TEST_CASE("a level is uncertain by the beer and by the palate") {
     const auto interval = sensed(pale_ale()).level[Attribute::flavor_bitterness].interval();
     CHECK(interval.high - interval.low > 0.8);
     CHECK(interval.high - interval.low < 3.0);
+}
+
+// Common practice: from some 30 SRM a glass lets no light through, and nobody tells how clear the beer is.
+TEST_CASE("clarity is told as long as light passes through the glass") {
+    const auto is_told_at = [](double color) {
+        Deviates deviates(draws);
+        Beer beer = brew(pale_ale(), deviates);
+        beer.color.total = Estimate<Color>(std::vector<Color>(draws, color * srm));
+        const std::vector<Attribute> untold = sense(beer, usual_palate(), deviates).untold;
+        return std::find(untold.begin(), untold.end(), Attribute::appearance_clarity) == untold.end();
+    };
+    CHECK(is_told_at(28.0));
+    CHECK_FALSE(is_told_at(32.0));
 }
