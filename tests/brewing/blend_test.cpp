@@ -76,6 +76,20 @@ TEST_CASE("sources of a blend add up, and the second beer's are told apart") {
     CHECK(of_second);
 }
 
+TEST_CASE("of a blend's gravity the stronger beer brings the larger part") {
+    Recipe strong = pale_ale();
+    for (GristAddition& addition : strong.grist) {
+        addition.mass *= 2.0;
+    }
+    const Beer weak = brew_at_middle(pale_ale());
+    const Beer half = blended(weak, brew_at_middle(strong), 0.5 * whole);
+    double of_the_strong = 0.0;
+    for (const SourceShare& source : half.original_gravity.sources) {
+        of_the_strong += source.position.line >= second_beer_lines ? source.share : 0.0;
+    }
+    CHECK(within(of_the_strong, 2.0 / 3.0, 0.02));
+}
+
 TEST_CASE("water thins everything and keeps the attenuation and the gas") {
     const Beer beer = brew_at_middle(stout());
     const Beer thin = diluted(beer, 0.2 * whole);

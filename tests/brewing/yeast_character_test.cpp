@@ -58,6 +58,15 @@ TEST_CASE("the level of the class holds at the middle of its temperatures") {
     CHECK(within(esters_of(fermented_at(19.0)), 1.5, 1e-6));
 }
 
+// Working value: half the yeast is worth half a step, twice of it a little less.
+TEST_CASE("half the yeast gives half a step more of esters, and twice the yeast less of them") {
+    const auto level = [](double doublings) {
+        return ester_level(3.0, 0.0 * kelvin, 1.050 * specific_gravity, doublings);
+    };
+    CHECK(within(level(-1.0), 3.5, 0.05));
+    CHECK(within(level(1.0), 2.6, 0.05));
+}
+
 // Common practice: strong wort gives more esters.
 TEST_CASE("strong wort never gives less ester") {
     double before = -1.0;

@@ -56,6 +56,7 @@ bool has_more(const std::string& first, const std::string& second, const Trait& 
 TEST_CASE("equal words are not apart, and words that exclude each other are as far apart as they lie") {
     const Contrast same = only_contrast(style_of_bitterness(2, 4), style_of_bitterness(2, 4));
     CHECK(same.steps == 0.0);
+    CHECK(same.gap == 0.0);
     CHECK(same.overlap == 1.0);
     CHECK(same.meets);
     const Contrast far = only_contrast(style_of_bitterness(1, 1), style_of_bitterness(5, 5));

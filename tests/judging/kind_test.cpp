@@ -42,10 +42,9 @@ Profile profile_of_only(const std::vector<Attribute>& sensed) {
 }
 
 std::vector<KindMiss> misses_of(const Recipe& recipe, const Beer& beer, const std::vector<Attribute>& sensed,
-                                const std::string& style) {
+                                const Style& style) {
     const Profile profile = profile_of_only(sensed);
-    return kind_misses(recipe, Impression(beer, profile), guide_style(style), usual_score_sheet(),
-                       usual_phrases().kin);
+    return kind_misses(recipe, Impression(beer, profile), style, usual_score_sheet(), usual_phrases().kin);
 }
 
 std::vector<KindMiss> hopped_with(const std::string& name, const std::string& style,
@@ -57,10 +56,10 @@ std::vector<KindMiss> hopped_with(const std::string& name, const std::string& st
     recipe.hops.back().position = {3, 1};
     Beer beer = plain_beer();
     beer.drivers.hop_aroma.sources = {{name, {3, 1}, 1.0}};
-    return misses_of(recipe, beer, sensed, style);
+    return misses_of(recipe, beer, sensed, guide_style(style));
 }
 
-std::vector<KindMiss> malted_with(const std::string& name, const std::string& style) {
+std::vector<KindMiss> malted_with(const std::string& name, const Style& style) {
     Recipe recipe;
     recipe.grist.emplace_back();
     recipe.grist.back().fermentable = *usual_library().ingredients().fermentable(name);
@@ -70,12 +69,16 @@ std::vector<KindMiss> malted_with(const std::string& name, const std::string& st
     return misses_of(recipe, beer, {Attribute::aroma_caramel, Attribute::flavor_caramel}, style);
 }
 
+std::vector<KindMiss> malted_with(const std::string& name, const std::string& style) {
+    return malted_with(name, guide_style(style));
+}
+
 std::vector<KindMiss> fermented_with(const std::string& name, const std::vector<Attribute>& sensed,
                                      const std::string& style) {
     Recipe recipe;
     recipe.yeasts.emplace_back();
     recipe.yeasts.back().yeast = *usual_library().ingredients().yeast(name);
-    return misses_of(recipe, plain_beer(), sensed, style);
+    return misses_of(recipe, plain_beer(), sensed, guide_style(style));
 }
 
 const std::vector<Attribute> fruity{Attribute::aroma_ester, Attribute::flavor_ester};
@@ -113,6 +116,14 @@ TEST_CASE("caramel is another kind in a weissbier, and not where a style has a l
     CHECK(ids_of(malted_with("crystal medium", "10A")) == Ids{"aroma.malt_kind.above"});
     CHECK(malted_with("crystal medium", "11B").empty());
     CHECK(malted_with("crystal medium", "7A").empty());
+}
+
+TEST_CASE("a level for caramel in the flavor alone makes it at home in the nose too") {
+    Style style = guide_style("10A");
+    REQUIRE(!style.expected[Attribute::aroma_caramel]);
+    REQUIRE(!style.expected[Attribute::flavor_caramel]);
+    style.expected[Attribute::flavor_caramel] = Expectation{0.0, 4.0, false};
+    CHECK(malted_with("crystal medium", style).empty());
 }
 
 TEST_CASE("a weissbier asks for banana, which a saison yeast does not give") {
@@ -184,7 +195,8 @@ TEST_CASE("hops that are mostly of another kind are noticed less than hops that 
             beer.drivers.hop_aroma.sources.push_back(
                 {name, recipe.hops.back().position, name == "Galaxy" ? of_galaxy : 1.0 - of_galaxy});
         }
-        const auto misses = misses_of(recipe, beer, {Attribute::aroma_hop, Attribute::flavor_hop}, "5D");
+        const auto misses =
+            misses_of(recipe, beer, {Attribute::aroma_hop, Attribute::flavor_hop}, guide_style("5D"));
         REQUIRE(misses.size() == 1);
         return misses.front().finding.noticed;
     };

@@ -44,6 +44,11 @@ TEST_CASE("points at risk lower what is expected and widen the span") {
     CHECK(risky.high - risky.low > safe.high - safe.low);
 }
 
+TEST_CASE("what is as likely more as less at risk widens the span to both sides alike") {
+    const ScoreComparison risky = compared_flavor(10.0, {.median = 6.0, .low = 2.0, .high = 10.0});
+    CHECK(std::abs((risky.high - risky.expected) - (risky.expected - risky.low)) <= 0.5);
+}
+
 TEST_CASE("two judges within seven points of each other on the whole sheet are not told apart by a section") {
     // The rule of the table: Beer Judge Certification Program, Judge Procedures Manual, 2010. Flavor carries
     // 20 of 50.
