@@ -6,13 +6,12 @@
 #include <optional>
 #include <utility>
 
+#include "advice/level_in.hpp"
 #include "advice/lever.hpp"
 #include "advice/note.hpp"
 #include "advice/numbers_kept.hpp"
-#include "brewing/brew.hpp"
-#include "brewing/deviates.hpp"
 #include "judging/guide_habit.hpp"
-#include "sensing/sense.hpp"
+#include "judging/tasting.hpp"
 
 namespace entrywise {
 
@@ -25,35 +24,35 @@ constexpr std::size_t most_corrections = 2;
 constexpr double inside = 0.2;
 constexpr double well_inside = 0.6;
 
-/// What a finding is told by, with every uncertain input at its middle: the number, or the level as the
-/// style's guide words it, as the finding's own level is.
+/// What a finding is told by: the number, or the level as the style's guide words it, as the finding's own
+/// level is.
 class Gauge {
   public:
-    Gauge(const Finding& finding, const Style& style, const Perception& perception)
-        : finding_(finding),
-          perception_(perception),
-          attribute_(attribute_named(finding.section, finding.attribute)),
-          habit_(attribute_ ? guide_habits(style, perception)[*attribute_] : 0.0) {}
+    Gauge(const Finding& finding, const Style& style, const Perception& perception) : finding_(finding) {
+        if (const auto attribute = attribute_named(finding.section, finding.attribute)) {
+            habit_ = guide_habits(style, perception)[*attribute];
+        }
+    }
 
     double number_of(const Beer& beer) const {
         return finding_.attribute == "bitterness" ? in(beer.tasted_bitterness.median(), ibu)
                                                   : in(beer.alcohol.median(), percent_by_volume);
     }
 
-    double operator()(const Beer& beer, Deviates& middle) const {
-        if (finding_.told_by_number) {
-            return number_of(beer);
-        }
-        return attribute_ ? sense(beer, perception_, middle).level[*attribute_].median() - habit_
-                          : in(beer.color.total.median(), srm);
+    double operator()(const Tasting& tasting) const {
+        return finding_.told_by_number ? number_of(tasting.beer)
+                                       : level_in(tasting, finding_.section, finding_.attribute) - habit_;
     }
 
   private:
     const Finding& finding_;
-    const Perception& perception_;
-    std::optional<Attribute> attribute_;
-    double habit_;
+    double habit_ = 0.0;
 };
+
+/// With every uncertain input at its middle.
+Tasting taste_at_middle(const Recipe& recipe, const Perception& perception) {
+    return taste(recipe, perception, 1);
+}
 
 /// A little inside the end of a range that a finding has passed, so that what is weighed in whole grams keeps
 /// within; its level where the range is open there.
@@ -85,8 +84,14 @@ double wanted_level(const Finding& finding, const Style& style) {
 /// of the style as well as it does now.
 class Aim {
   public:
-    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Beer& now, double wanted)
-        : finding_(finding), gauge_(gauge), style_(style), now_(now), wanted_(wanted) {}
+    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Perception& perception,
+        const Beer& now, double wanted)
+        : finding_(finding),
+          gauge_(gauge),
+          style_(style),
+          perception_(perception),
+          now_(now),
+          wanted_(wanted) {}
 
     bool is_reached(const Recipe& recipe) const {
         const double level = level_of(recipe);
@@ -94,8 +99,7 @@ class Aim {
     }
 
     bool is_kept(const Recipe& recipe) const {
-        Deviates middle(1);
-        return numbers_are_kept(style_, now_, brew(recipe, middle));
+        return numbers_are_kept(style_, now_, taste_at_middle(recipe, perception_).beer);
     }
 
     /// What is more likely inside than out is helped by a part of the way too.
@@ -104,15 +108,12 @@ class Aim {
     }
 
   private:
-    double level_of(const Recipe& recipe) const {
-        Deviates middle(1);
-        const Beer beer = brew(recipe, middle);
-        return gauge_(beer, middle);
-    }
+    double level_of(const Recipe& recipe) const { return gauge_(taste_at_middle(recipe, perception_)); }
 
     const Finding& finding_;
     const Gauge& gauge_;
     const Style& style_;
+    const Perception& perception_;
     const Beer& now_;
     double wanted_;
 };
@@ -166,17 +167,16 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
     const Gauge gauge(finding, style, perception);
     const double median = finding.told_by_number ? gauge.number_of(beer) : finding.level;
     const bool far_outside = finding.told_by_number || steps_outside(finding) > 1.0;
-    Deviates middle(1);
-    const Beer of_middles = brew(recipe, middle);
+    const Tasting at_middle = taste_at_middle(recipe, perception);
     const double offset =
-        far_outside ? 0.0 : std::clamp(gauge(of_middles, middle) - median, -0.5 * inside, 0.5 * inside);
+        far_outside ? 0.0 : std::clamp(gauge(at_middle) - median, -0.5 * inside, 0.5 * inside);
     const double wanted = wanted_level(finding, style) + offset;
     const bool other_way =
         finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
-    const Aim aim(finding, gauge, style, of_middles, wanted);
-    std::vector<std::string> corrections;
+    const Aim aim(finding, gauge, style, perception, at_middle.beer, wanted);
     const std::vector<Lever> levers =
         other_way ? std::vector<Lever>() : levers_for(finding, recipe, beer, style);
+    std::vector<std::string> corrections;
     for (const Lever& lever : levers) {
         const bool enough =
             corrections.size() == most_corrections || (lever.is_last_resort && !corrections.empty());

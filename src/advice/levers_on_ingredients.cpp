@@ -155,30 +155,30 @@ Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_
         });
 }
 
-/// A dry hop of the recipe's last hop, where the recipe has none and the style bears it.
-std::vector<Lever> new_dry_hop(const Recipe& recipe, const Style& style) {
-    const auto is_dry = [](const HopAddition& addition) { return addition.use == HopUse::dry_hop; };
-    const bool has_one = std::any_of(recipe.hops.begin(), recipe.hops.end(), is_dry);
-    if (recipe.hops.empty() || has_one || style.custom.dry_hop == "unusual") {
-        return {};
-    }
+/// The recipe's last hop once more.
+HopAddition last_hop_again(const Recipe& recipe, HopUse use, Duration time) {
     HopAddition addition = recipe.hops.back();
-    addition.use = HopUse::dry_hop;
-    addition.time = 3.0 * day;
+    addition.use = use;
+    addition.time = time;
     addition.temperature.reset();
-    return {added_hops(recipe, addition, 10.0, "as dry hop for 3 days")};
+    return addition;
 }
 
-/// Late hops of the recipe's last hop, where no dry hop suits the style.
-std::vector<Lever> new_late_hop(const Recipe& recipe) {
+/// More of the last hop: dry, where the recipe has no dry hop and the style bears one, and late in the boil.
+std::vector<Lever> new_hops(const Recipe& recipe, const Style& style) {
     if (recipe.hops.empty()) {
         return {};
     }
-    HopAddition addition = recipe.hops.back();
-    addition.use = HopUse::boil;
-    addition.time = 5.0 * minute;
-    addition.temperature.reset();
-    return {added_hops(recipe, addition, 6.0, "five minutes before the end of the boil")};
+    const auto is_dry = [](const HopAddition& addition) { return addition.use == HopUse::dry_hop; };
+    const bool has_dry = std::any_of(recipe.hops.begin(), recipe.hops.end(), is_dry);
+    std::vector<Lever> levers;
+    if (!has_dry && style.custom.dry_hop != "unusual") {
+        levers.push_back(added_hops(recipe, last_hop_again(recipe, HopUse::dry_hop, 3.0 * day), 10.0,
+                                    "as dry hop for 3 days"));
+    }
+    levers.push_back(added_hops(recipe, last_hop_again(recipe, HopUse::boil, 5.0 * minute), 6.0,
+                                "five minutes before the end of the boil"));
+    return levers;
 }
 
 }  // namespace
@@ -195,9 +195,8 @@ std::vector<Lever> levers_on_late_hops(const Finding& finding, const Recipe& rec
         return one_or_all(recipe, hops_behind(finding, recipe, beer, is_for_aroma));
     }
     std::vector<Lever> levers = largest_source(finding, recipe, beer);
-    for (const auto& added : {new_dry_hop(recipe, style), new_late_hop(recipe)}) {
-        levers.insert(levers.end(), added.begin(), added.end());
-    }
+    const std::vector<Lever> added = new_hops(recipe, style);
+    levers.insert(levers.end(), added.begin(), added.end());
     return levers;
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "advice/level_in.hpp"
 #include "base/number.hpp"
 #include "brewing/ingredient_line.hpp"
 #include "brewing/process.hpp"
@@ -24,12 +25,6 @@ constexpr double least_color_change = 0.1;
 
 bool is_of_strength(const std::string& attribute) {
     return attribute == "alcohol" || attribute == "warmth";
-}
-
-/// The level of an attribute, or the color, at the middle of every input.
-double level_in(const Tasting& tasting, Section section, const std::string& attribute) {
-    const auto sensed = attribute_named(section, attribute);
-    return sensed ? tasting.profile.level[*sensed].median() : in(tasting.beer.color.total.median(), srm);
 }
 
 /// Whether bitterness is so strong that the scale has no more words for it.

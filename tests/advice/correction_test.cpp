@@ -244,7 +244,7 @@ TEST_CASE("a level that many settings give is reached by the least change") {
     CHECK(warmth_at(1.05 * share) > 0.05);
 }
 
-TEST_CASE("no correction takes a number of the style out of its range") {
+TEST_CASE("no correction takes the numbers of the style further out of their ranges") {
     Recipe mild = pale_ale();
     mild.hops = {boiled(magnum(), 6.0, 60.0, 20)};
     Style style = style_that_expects(Attribute::flavor_bitterness, 4.0, 5.0);

@@ -160,7 +160,7 @@ TEST_CASE("a yeast that does not belong is changed for one that is customary, at
 }
 
 // Common practice: an India pale ale brought in by brewing it as weak as a pale ale is none any more.
-TEST_CASE("no way to mend takes the numbers of the style out of their ranges where another keeps them") {
+TEST_CASE("no way to mend takes the numbers of the style further out where another keeps them") {
     for (const char* name : {"slack-tide", "harbor-master", "first-ferry"}) {
         CAPTURE(name);
         const Mending mending = mended(demo(name), guide_style(demo(name).style->code));
