@@ -48,6 +48,19 @@ TEST_CASE("the maps predict the words of a guide that no fit has read") {
     CHECK(agreements.at(Attribute::flavor_balance).levels() >= 0.97);
 }
 
+// A yardstick for the test above: what the two guides say of the same or the nearest style in words.
+TEST_CASE("the maps agree with the guide that no fit has read about as often as the other guide does") {
+    const auto guides = agreement_of_guides();
+    print("guide beside guide", guides);
+    const auto maps = agreement_with("ba-2025");
+    for (const Attribute attribute :
+         {Attribute::flavor_bitterness, Attribute::mouthfeel_body, Attribute::flavor_finish,
+          Attribute::flavor_alcohol, Attribute::mouthfeel_warmth, Attribute::flavor_balance}) {
+        CAPTURE(std::string(word_of(attribute)));
+        CHECK(maps.at(attribute).levels() >= guides.at(attribute).levels());
+    }
+}
+
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, as coded in styles/bjcp-2021.
 TEST_CASE("the maps keep the words of the guide that they are fitted to") {
     const auto agreements = agreement_with("bjcp-2021");

@@ -44,6 +44,7 @@ std::string page_from(const std::string& page, const std::string& entries, const
                       all_quantities(),
                       bitterness_by_formula(),
                       testing::agreement_with("ba-2025"),
+                      testing::agreement_of_guides(),
                       carried_over(page, real_beers_in_short),
                       carried_over(page, real_beers_section),
                       carried_over(page, ranking_section)};

@@ -66,7 +66,8 @@ std::string formulas_side_by_side(const std::vector<BitternessFormula>& formulas
     return text + '\n';
 }
 
-std::string agreement(const std::map<Attribute, testing::Agreement>& agreements) {
+std::string agreement(const std::map<Attribute, testing::Agreement>& maps,
+                      const std::map<Attribute, testing::Agreement>& guides) {
     std::string text = "## What is sensed, beside the words of a guide that no fit has read\n\n";
     text += paragraph(
         "Each style of Brewers Association, Beer Style Guidelines, 2025, at the middle of its own "
@@ -75,10 +76,18 @@ std::string agreement(const std::map<Attribute, testing::Agreement>& agreements)
         "unrounded, almost a step beside is already too far. Hops are read from what is customary for "
         "the style, as no number of a guide tells of late hops. Agreement of a guide with itself is no "
         "agreement of judges.");
-    text += head({"Attribute", "Styles", "Rounded", "Unrounded"});
-    for (const auto& [attribute, of_attribute] : agreements) {
-        text += row({name_in_words(attribute), fmt::format("{}", of_attribute.count),
-                     fixed(of_attribute.words(), 2), fixed(of_attribute.levels(), 2)});
+    text += paragraph(
+        "Beside it, as a yardstick, how often the two guides agree with each other: the middle of what Beer "
+        "Judge Certification Program, Beer Style Guidelines, 2021, which the maps are fitted to, says of the "
+        "same or the nearest style (`tests/data/nearest-styles.tsv`), taken in the place of what the maps "
+        "give.");
+    text +=
+        head({"Attribute", "Maps: styles", "Rounded", "Unrounded", "Guides: styles", "Rounded", "Unrounded"});
+    for (const auto& [attribute, of_maps] : maps) {
+        const testing::Agreement& of_guides = guides.at(attribute);
+        text += row({name_in_words(attribute), fmt::format("{}", of_maps.count), fixed(of_maps.words(), 2),
+                     fixed(of_maps.levels(), 2), fmt::format("{}", of_guides.count),
+                     fixed(of_guides.words(), 2), fixed(of_guides.levels(), 2)});
     }
     return text + '\n';
 }
@@ -133,8 +142,9 @@ std::string page_of(const Accuracy& accuracy) {
         "changes when the demo beers come out otherwise.{}",
         accuracy.state, of_earlier_state ? " The figures of real recipes are of an earlier state." : ""));
     return text + what_is_weak(accuracy) + at_a_glance(accuracy.quantities) + marked(accuracy.real_beers) +
-           '\n' + formulas_side_by_side(accuracy.formulas) + agreement(accuracy.second_guide) +
-           marked(accuracy.ranking) + '\n' + all_values(accuracy.quantities);
+           '\n' + formulas_side_by_side(accuracy.formulas) +
+           agreement(accuracy.second_guide, accuracy.guide_beside_guide) + marked(accuracy.ranking) + '\n' +
+           all_values(accuracy.quantities);
 }
 
 }  // namespace entrywise

@@ -17,6 +17,7 @@ struct Accuracy {
     std::vector<Quantity> quantities;
     std::vector<BitternessFormula> formulas;
     std::map<Attribute, testing::Agreement> second_guide;
+    std::map<Attribute, testing::Agreement> guide_beside_guide;
     Part real_beers_in_short;
     Part real_beers;
     Part ranking;
