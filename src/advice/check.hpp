@@ -25,6 +25,7 @@ struct AdvisedFinding {
     std::string note;
     std::vector<std::string> causes;       ///< ingredients and settings with their share, largest first
     std::vector<std::string> corrections;  ///< changes to the recipe, the least first; may be empty
+    std::string mended_by;                 ///< id of the finding whose first change mends this too, or empty
 };
 
 /// A strength in words.

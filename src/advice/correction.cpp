@@ -11,7 +11,6 @@
 #include "advice/note.hpp"
 #include "advice/numbers_kept.hpp"
 #include "judging/guide_habit.hpp"
-#include "judging/tasting.hpp"
 
 namespace entrywise {
 
@@ -49,35 +48,41 @@ class Gauge {
     double habit_ = 0.0;
 };
 
-/// With every uncertain input at its middle.
-Tasting taste_at_middle(const Recipe& recipe, const Perception& perception) {
-    return taste(recipe, perception, 1);
+/// How far inside the border a correction is to end: in steps, or in parts of a number.
+double margin_of(const Finding& finding) {
+    // What is weighed in whole grams is to keep within.
+    constexpr double by_weighing = 0.02;
+    if (finding.told_by_number) {
+        return by_weighing;
+    }
+    const double half = 0.5 * (finding.accepted_high - finding.accepted_low);
+    const bool is_sensed = attribute_named(finding.section, finding.attribute).has_value();
+    const double wanted = !is_likely_inside(finding) ? inside : is_sensed ? well_inside : half;
+    return std::min(wanted, half);
 }
 
-/// A little inside the end of a range that a finding has passed, so that what is weighed in whole grams keeps
-/// within; its level where the range is open there.
+/// Inside the end of a range that a finding has passed; its level where the range is open there.
 template <class Quantity>
-double end_passed(const Finding& finding, const std::optional<Range<Quantity>>& range, Quantity unit) {
-    constexpr double by_weighing = 0.02;
+double inside_range(const Finding& finding, const std::optional<Range<Quantity>>& range, Quantity unit,
+                    double margin) {
     const bool above = finding.direction == Direction::above;
     const auto end = above ? range->high : range->low;
-    return end ? (above ? 1.0 - by_weighing : 1.0 + by_weighing) * in(*end, unit) : finding.level;
+    return end ? (above ? 1.0 - margin : 1.0 + margin) * in(*end, unit) : finding.level;
 }
 
-/// The least change to a level that ends where the style accepts: a little inside the border.
-double wanted_level(const Finding& finding, const Style& style) {
+/// The level inside the border by a margin, from where the finding is.
+double level_inside(const Finding& finding, const Style& style, double margin) {
     if (finding.told_by_number) {
         return finding.attribute == "bitterness"
-                   ? end_passed(finding, style.ranges.bitterness, ibu)
-                   : end_passed(finding, style.ranges.alcohol, percent_by_volume);
+                   ? inside_range(finding, style.ranges.bitterness, ibu, margin)
+                   : inside_range(finding, style.ranges.alcohol, percent_by_volume, margin);
     }
-    const double middle = 0.5 * (finding.accepted_low + finding.accepted_high);
-    const double half = middle - finding.accepted_low;
-    const bool is_sensed = attribute_named(finding.section, finding.attribute).has_value();
-    const double wanted_inside = !is_likely_inside(finding) ? inside : is_sensed ? well_inside : half;
-    const double margin = std::min(wanted_inside, half);
     return finding.direction == Direction::above ? finding.accepted_high - margin
                                                  : finding.accepted_low + margin;
+}
+
+bool is_no_further_out(const Finding& finding, double level, double wanted) {
+    return finding.direction == Direction::above ? level <= wanted : level >= wanted;
 }
 
 /// What a change is to bring about: a level no further out than is wanted, in a beer that keeps the numbers
@@ -94,8 +99,7 @@ class Aim {
           wanted_(wanted) {}
 
     bool is_reached(const Recipe& recipe) const {
-        const double level = level_of(recipe);
-        return finding_.direction == Direction::above ? level <= wanted_ : level >= wanted_;
+        return is_no_further_out(finding_, level_of(recipe), wanted_);
     }
 
     bool is_kept(const Recipe& recipe) const {
@@ -157,26 +161,36 @@ std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
     return finding.direction == Direction::above ? phrase.lower : phrase.raise;
 }
 
+double median_of(const Finding& finding, const Gauge& gauge, const Beer& beer) {
+    return finding.told_by_number ? gauge.number_of(beer) : finding.level;
+}
+
+/// The middle of the inputs is not quite the median of what comes out; the difference is carried over, as far
+/// as it does not take the level out again. Not so for what is far outside: inside the two lie close.
+double offset_of_middle(const Finding& finding, const Gauge& gauge, const Tasting& at_middle, double median) {
+    const bool far_outside = finding.told_by_number || steps_outside(finding) > 1.0;
+    return far_outside ? 0.0 : std::clamp(gauge(at_middle) - median, -0.5 * inside, 0.5 * inside);
+}
+
 }  // namespace
 
-std::vector<std::string> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
-                                        const Style& style, const Perception& perception,
-                                        const PhraseBook& phrases) {
-    // The middle of the inputs is not quite the median of what comes out; the difference is carried over, as
-    // far as it does not take the level out again. Not so for what is far outside: inside the two lie close.
+Tasting taste_at_middle(const Recipe& recipe, const Perception& perception) {
+    return taste(recipe, perception, 1);
+}
+
+std::vector<Correction> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
+                                       const Style& style, const Perception& perception,
+                                       const PhraseBook& phrases) {
     const Gauge gauge(finding, style, perception);
-    const double median = finding.told_by_number ? gauge.number_of(beer) : finding.level;
-    const bool far_outside = finding.told_by_number || steps_outside(finding) > 1.0;
+    const double median = median_of(finding, gauge, beer);
     const Tasting at_middle = taste_at_middle(recipe, perception);
-    const double offset =
-        far_outside ? 0.0 : std::clamp(gauge(at_middle) - median, -0.5 * inside, 0.5 * inside);
-    const double wanted = wanted_level(finding, style) + offset;
-    const bool other_way =
-        finding.direction == Direction::above ? wanted - offset >= median : wanted - offset <= median;
-    const Aim aim(finding, gauge, style, perception, at_middle.beer, wanted);
-    const std::vector<Lever> levers =
-        other_way ? std::vector<Lever>() : levers_for(finding, recipe, beer, style);
-    std::vector<std::string> corrections;
+    const double wanted = level_inside(finding, style, margin_of(finding));
+    const Aim aim(finding, gauge, style, perception, at_middle.beer,
+                  wanted + offset_of_middle(finding, gauge, at_middle, median));
+    const std::vector<Lever> levers = is_no_further_out(finding, median, wanted)
+                                          ? std::vector<Lever>()
+                                          : levers_for(finding, recipe, beer, style);
+    std::vector<Correction> corrections;
     for (const Lever& lever : levers) {
         const bool enough =
             corrections.size() == most_corrections || (lever.is_last_resort && !corrections.empty());
@@ -184,14 +198,32 @@ std::vector<std::string> corrections_of(const Finding& finding, const Recipe& re
             continue;
         }
         if (const auto setting = least_change(lever, aim)) {
-            corrections.push_back(lever.told(*setting));
+            corrections.push_back({lever.told(*setting), lever.at(*setting)});
         }
     }
     const std::string advice = general_advice(finding, phrases);
     if (corrections.empty() && !advice.empty()) {
-        corrections.push_back(advice);
+        corrections.push_back({advice, std::nullopt});
     }
     return corrections;
+}
+
+std::vector<std::string> in_words(const std::vector<Correction>& corrections) {
+    std::vector<std::string> words;
+    for (const Correction& correction : corrections) {
+        words.push_back(correction.told);
+    }
+    return words;
+}
+
+bool is_brought_in(const Finding& finding, const Tasting& now, const Tasting& changed, const Beer& beer,
+                   const Style& style, const Perception& perception) {
+    constexpr double half_as_far = 0.5;
+    const double wanted = level_inside(finding, style, half_as_far * margin_of(finding));
+    const Gauge gauge(finding, style, perception);
+    const double median = median_of(finding, gauge, beer);
+    const double level = gauge(changed) - offset_of_middle(finding, gauge, now, median);
+    return !is_no_further_out(finding, median, wanted) && is_no_further_out(finding, level, wanted);
 }
 
 }  // namespace entrywise

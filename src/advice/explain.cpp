@@ -60,8 +60,8 @@ std::vector<std::string> corrections_of(const ExplainedRemark& remark, const Ben
         return {};
     }
     if (standing.by_style) {
-        return corrections_of(standing.finding, bench.tasting.recipe, bench.tasting.beer, *bench.style,
-                              bench.handbook.perception, bench.handbook.phrases);
+        return in_words(corrections_of(standing.finding, bench.tasting.recipe, bench.tasting.beer,
+                                       *bench.style, bench.handbook.perception, bench.handbook.phrases));
     }
     const Phrase phrase =
         bench.handbook.phrases.phrase_for(std::string(word_of(standing.finding.section)), remark.attribute);

@@ -16,12 +16,6 @@ std::string levels_in_words(double levels) {
     return std::string(words[whole - 1]);
 }
 
-std::string spoken(const Finding& finding) {
-    std::string word = finding.attribute;
-    std::replace(word.begin(), word.end(), '_', ' ');
-    return word;
-}
-
 }  // namespace
 
 std::vector<Separation> separations_of(const std::vector<RankedStyle>& styles, std::size_t shown) {
@@ -68,9 +62,10 @@ std::vector<std::string> near_misses_of(const std::vector<RankedStyle>& styles, 
             const bool above = finding.direction == Direction::above;
             const double levels =
                 above ? finding.level - finding.accepted_high : finding.accepted_low - finding.level;
-            near_misses.push_back(levels_in_words(levels) + (above ? " less " : " more ") + spoken(finding) +
-                                  " and " + (of_several_guides ? style.name.guide + "/" : "") +
-                                  style.name.code + " " + style.title + " leads");
+            near_misses.push_back(levels_in_words(levels) + (above ? " less " : " more ") +
+                                  spoken(finding.attribute) + " and " +
+                                  (of_several_guides ? style.name.guide + "/" : "") + style.name.code + " " +
+                                  style.title + " leads");
             break;
         }
     }

@@ -15,10 +15,12 @@ namespace {
 
 constexpr std::size_t correction_indent = 4;
 
-/// A finding, and the sections whose findings of the same thing are mended alike.
+/// A finding, the sections whose findings of the same thing are mended alike, and what else its first change
+/// mends.
 struct Wish {
     const AdvisedFinding* advised = nullptr;
     std::vector<Section> sections;
+    std::vector<std::string> mended_too;
 };
 
 bool are_mended_alike(const AdvisedFinding& one, const AdvisedFinding& other) {
@@ -30,16 +32,31 @@ bool are_mended_alike(const AdvisedFinding& one, const AdvisedFinding& other) {
 std::vector<Wish> wishes_of(const std::vector<AdvisedFinding>& findings) {
     std::vector<Wish> wishes;
     for (const AdvisedFinding& advised : findings) {
+        const auto mended_by = std::find_if(wishes.begin(), wishes.end(), [&advised](const Wish& wish) {
+            return id_of(wish.advised->finding) == advised.mended_by;
+        });
+        if (mended_by != wishes.end()) {
+            mended_by->mended_too.push_back(name_of(advised.finding));
+            continue;
+        }
         const auto alike = std::find_if(wishes.begin(), wishes.end(), [&advised](const Wish& wish) {
             return are_mended_alike(*wish.advised, advised);
         });
         if (alike == wishes.end()) {
-            wishes.push_back({&advised, {advised.finding.section}});
+            wishes.push_back({&advised, {advised.finding.section}, {}});
         } else {
             alike->sections.push_back(advised.finding.section);
         }
     }
     return wishes;
+}
+
+std::string also_mended(const Wish& wish) {
+    if (wish.mended_too.empty()) {
+        return {};
+    }
+    const std::string_view which = wish.advised->corrections.size() > 1 ? "The first" : "That";
+    return fmt::format(" {} mends {} too.", which, listed(wish.mended_too, "and"));
 }
 
 std::string correction_text(const Wish& wish, std::size_t number, const TextStyle& style) {
@@ -48,8 +65,9 @@ std::string correction_text(const Wish& wish, std::size_t number, const TextStyl
                               shown(capitalized(in_a_sentence(advised.finding, wish.sections)), style);
     std::string text = bold(cut_end(title, style.width, style), style) + '\n';
     if (!advised.corrections.empty()) {
-        text += paragraph(shown(capitalized(joined(advised.corrections, "; or ")) + '.', style),
-                          correction_indent, correction_indent, style);
+        text += paragraph(
+            shown(capitalized(joined(advised.corrections, "; or ")) + '.' + also_mended(wish), style),
+            correction_indent, correction_indent, style);
     }
     if (!advised.causes.empty()) {
         text += paragraph(shown("It comes from: " + joined(advised.causes, "; ") + '.', style),

@@ -35,6 +35,16 @@ std::string_view side_of(const Finding& finding) {
     return finding.direction == Direction::above ? "above" : "below";
 }
 
+std::string name_in(const Finding& finding, const std::vector<Section>& sections) {
+    std::vector<std::string> titles;
+    for (const Section section : sections) {
+        titles.emplace_back(title_of(section));
+    }
+    const std::string_view found = found_beside_levels(finding.attribute);
+    return fmt::format("{} ({})", found.empty() ? spoken(finding.attribute) : std::string(found),
+                       listed(titles, "and"));
+}
+
 }  // namespace
 
 std::string title_of(const Finding& finding) {
@@ -44,20 +54,19 @@ std::string title_of(const Finding& finding) {
                          : fmt::format("{}: {}", title_of(finding.section), found);
 }
 
+std::string name_of(const Finding& finding) {
+    return name_in(finding, {finding.section});
+}
+
 std::string in_a_sentence(const Finding& finding) {
     return in_a_sentence(finding, {finding.section});
 }
 
 std::string in_a_sentence(const Finding& finding, const std::vector<Section>& sections) {
-    std::vector<std::string> titles;
-    for (const Section section : sections) {
-        titles.emplace_back(title_of(section));
-    }
-    const std::string where = listed(titles, "and");
-    const std::string_view found = found_beside_levels(finding.attribute);
-    return found.empty()
-               ? fmt::format("{} ({}), {} the style", spoken(finding.attribute), where, side_of(finding))
-               : fmt::format("{} ({})", found, where);
+    const std::string name = name_in(finding, sections);
+    return found_beside_levels(finding.attribute).empty()
+               ? fmt::format("{}, {} the style", name, side_of(finding))
+               : name;
 }
 
 }  // namespace entrywise

@@ -10,6 +10,9 @@ namespace entrywise {
 /// A finding as a heading: `flavor: bitterness above the style`.
 std::string title_of(const Finding& finding);
 
+/// A finding by name alone: `bitterness (flavor)`.
+std::string name_of(const Finding& finding);
+
 /// A finding within a sentence: `bitterness (flavor), above the style`.
 std::string in_a_sentence(const Finding& finding);
 

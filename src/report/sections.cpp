@@ -1,7 +1,5 @@
 #include "report/sections.hpp"
 
-#include <algorithm>
-
 namespace entrywise {
 
 std::string_view title_of(Section section) {
@@ -14,12 +12,6 @@ double all_points_of(const ScoreSheet& score_sheet) {
         points += score_sheet.points[section];
     }
     return points;
-}
-
-std::string spoken(std::string_view attribute_word) {
-    std::string result(attribute_word);
-    std::replace(result.begin(), result.end(), '_', ' ');
-    return result == "dms" ? "DMS" : result;
 }
 
 }  // namespace entrywise

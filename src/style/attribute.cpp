@@ -116,6 +116,12 @@ std::string_view word_of(Attribute attribute) {
     return name_of(attribute).substr(word_of(section_of(attribute)).size() + 1);
 }
 
+std::string spoken(std::string_view attribute_word) {
+    std::string result(attribute_word);
+    std::replace(result.begin(), result.end(), '_', ' ');
+    return result == "dms" ? "DMS" : result;
+}
+
 std::string_view word_of(Section section) {
     return section_words[static_cast<std::size_t>(section)];
 }

@@ -78,6 +78,9 @@ std::string_view name_of(Attribute attribute);
 std::string_view word_of(Attribute attribute);
 std::string_view word_of(Section section);
 
+/// The word as a sentence takes it: `head retention`, `DMS`.
+std::string spoken(std::string_view attribute_word);
+
 /// The attribute of that section and word, if there is one.
 std::optional<Attribute> attribute_named(Section section, std::string_view word);
 std::optional<Section> section_named(std::string_view word);

@@ -5,8 +5,10 @@
 #include <algorithm>
 #include <string>
 
+#include "advice/correction.hpp"
 #include "tests/advice/finding_named.hpp"
 #include "tests/has.hpp"
+#include "tests/support/demo.hpp"
 #include "tests/support/guide.hpp"
 #include "tests/support/judging.hpp"
 #include "tests/support/palate.hpp"
@@ -19,6 +21,13 @@ namespace {
 
 Check checked(const Recipe& recipe, const Style& style, const std::optional<Style>& base_style = {}) {
     return check(recipe, style, usual_handbook(), base_style);
+}
+
+/// What a finding costs once the recipe is changed; nothing where it is gone.
+double points_after(const Recipe& changed, const Style& style, const Finding& finding) {
+    const Check after = checked(changed, style);
+    const AdvisedFinding* still = finding_named(after, id_of(finding));
+    return still == nullptr ? 0.0 : still->finding.points;
 }
 
 }  // namespace
@@ -81,4 +90,43 @@ TEST_CASE("what may be missed on either side is left as it is") {
         REQUIRE(advised->corrections.size() == 1);
         CHECK(has(advised->corrections.front(), "leave it"));
     }
+}
+
+// Common practice: a beer brewed to its strength needs no second change for the warmth that came of it.
+TEST_CASE("what a change mends besides is told as mended by it, and is") {
+    constexpr std::size_t every = 9;
+    int mended = 0;
+    for (const std::string& name : demo_names()) {
+        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
+            const Style& style = all_of_the_guide()[index];
+            const Check now = checked(demo(name), style);
+            for (const AdvisedFinding& advised : now.findings) {
+                if (advised.mended_by.empty()) {
+                    continue;
+                }
+                const AdvisedFinding* before = finding_named(now, advised.mended_by);
+                REQUIRE(before != nullptr);
+                CAPTURE(name);
+                CAPTURE(style.name);
+                CAPTURE(id_of(advised.finding));
+                CAPTURE(advised.corrections.front());
+                const auto change = corrections_of(before->finding, now.recipe, now.beer, now.style,
+                                                   usual_palate(), usual_phrases());
+                REQUIRE(change.front().recipe);
+                CHECK(points_after(*change.front().recipe, style, advised.finding) <=
+                      0.5 * advised.finding.points);
+                ++mended;
+            }
+        }
+    }
+    CHECK(mended > 100);
+}
+
+TEST_CASE("each of two levers that a beer needs is told, and the same change to two sections as it is") {
+    const Check strong = checked(demo("harbor-master"), guide_style("13A"));
+    CHECK(has(finding_named(strong, "flavor.alcohol.above")->corrections.front(), "cut all fermentables"));
+    CHECK(finding_named(strong, "mouthfeel.warmth.above")->corrections.front() ==
+          "the change for alcohol (flavor) mends this too");
+    const Check ferry = checked(demo("first-ferry"), guide_style("18B"));
+    CHECK(has(finding_named(ferry, "appearance.head_size.below")->corrections.front(), "carbonate to"));
 }

@@ -148,7 +148,8 @@ TEST_CASE("where no change reaches the level, general advice is given, or none")
     book.by_attribute["flavor.smoke"].raise = "use smoked malt";
     const auto corrections = corrections_of(finding, pale_ale(), beer, Style(), usual_palate(), book);
     REQUIRE(corrections.size() == 1);
-    CHECK(corrections.front() == "use smoked malt");
+    CHECK(corrections.front().told == "use smoked malt");
+    CHECK_FALSE(corrections.front().recipe);
     CHECK(causes_of(finding, pale_ale(), beer).front() == "nothing in the recipe gives it");
 }
 

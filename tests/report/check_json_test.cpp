@@ -118,6 +118,7 @@ TEST_CASE("a missing declaration is on no scale") {
         {{.section = Section::overall, .attribute = "declaration", .direction = Direction::below},
          "Say it.",
          {},
+         {},
          {}}};
     const Json finding = Json::parse(json_text(check_json(check, sample_score_sheet())))["findings"][0];
     CHECK(finding["id"] == "overall.declaration.below");

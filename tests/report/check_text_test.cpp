@@ -83,6 +83,19 @@ TEST_CASE("what two sections find and one change mends is told once, and apart w
     CHECK(has(twice, "Something else."));
 }
 
+TEST_CASE("what the change for another finding mends stands under that, without a number of its own") {
+    Check check = sample_check();
+    check.findings.push_back(check.findings.front());
+    check.findings.back().finding.section = Section::aroma;
+    check.findings.back().finding.attribute = "hop";
+    check.findings.back().mended_by = id_of(check.findings.front().finding);
+    const std::string text = in_one_line(text_of(check, 100));
+    CHECK(has(text, "The first mends hop (aroma) too."));
+    CHECK_FALSE(has(text, "Hop (aroma)"));
+    check.findings.front().corrections.pop_back();
+    CHECK(has(in_one_line(text_of(check, 100)), "That mends hop (aroma) too."));
+}
+
 TEST_CASE("ASCII means ASCII, letters lose their marks alone") {
     const std::string text = text_with({80, false, true});
     CHECK(std::all_of(text.begin(), text.end(),

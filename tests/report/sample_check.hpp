@@ -100,7 +100,8 @@ inline Check sample_check() {
         {check.sheet.findings.front(),
          "Bitterness lingers harshly and outruns the malt.",
          {"Columbus, 43 g at 60 min, gives 80 % of it", "a high attenuation leaves little to balance it"},
-         {"take 8 g less Columbus", "mash at 68 °C"}}};
+         {"take 8 g less Columbus", "mash at 68 °C"},
+         {}}};
     check.cautions = {{"allergen", "Holds gluten: pale ale malt."}};
     return check;
 }
