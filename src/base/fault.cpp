@@ -12,7 +12,8 @@ std::string to_line(const Fault& fault) {
     if (position.line > 0) {
         line += fmt::format(":{}:{}", position.line, position.column);
     }
-    line += fmt::format(": found {}, expected {}", visible(fault.found), visible(fault.expected));
+    line += fmt::format("{}found {}, expected {}", line.empty() ? "" : ": ", visible(fault.found),
+                        visible(fault.expected));
     if (!fault.nearest.empty()) {
         line += fmt::format("; nearest known: {}", visible(fault.nearest));
     }

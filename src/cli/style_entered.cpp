@@ -1,6 +1,7 @@
 #include "cli/style_entered.hpp"
 
 #include <utility>
+#include <vector>
 
 namespace entrywise {
 
@@ -22,8 +23,12 @@ Outcome<Style> style_named_or_declared(const Recipe& recipe, const Call& call, c
 
 Outcome<EnteredStyle> style_entered(const Recipe& recipe, const Call& call, const Knowledge& knowledge) {
     Outcome<Style> style = style_named_or_declared(recipe, call, knowledge.library);
-    return style ? entered_style(*std::move(style.value), recipe, knowledge)
-                 : Outcome<EnteredStyle>(style.faults);
+    if (style) {
+        return entered_style(*std::move(style.value), recipe, knowledge);
+    }
+    const std::vector<Fault> of_base = declared_base_style(recipe, knowledge).faults;
+    style.faults.insert(style.faults.end(), of_base.begin(), of_base.end());
+    return style.faults;
 }
 
 }  // namespace entrywise

@@ -2,10 +2,12 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "base/text.hpp"
 #include "interchange/exchange.hpp"
+#include "knowledge/entered_style.hpp"
 #include "knowledge/knowledge.hpp"
 #include "reading/recipe_reader.hpp"
 #include "reading/yaml_document.hpp"
@@ -22,8 +24,19 @@ Fault too_large(const std::string& file) {
             .remedy = "Give a smaller file: one recipe takes a few kilobytes."};
 }
 
+/// All that is wrong with a recipe file: what kept it from being read, and styles that nobody knows.
+std::vector<Fault> all_faults(std::vector<Fault> faults, const Node& document, const std::string& file,
+                              const Library& library) {
+    const std::vector<Fault> unknown = unknown_styles_in(document, file, library);
+    faults.insert(faults.end(), unknown.begin(), unknown.end());
+    std::stable_sort(faults.begin(), faults.end(), [](const Fault& left, const Fault& right) {
+        return left.place.position < right.place.position;
+    });
+    return faults;
+}
+
 Outcome<RecipeInput> from_recipe_file(const std::string& text, const std::string& file,
-                                      const KnownIngredients& known, const std::string& pick) {
+                                      const Library& library, const std::string& pick) {
     if (text.size() > most_document_bytes) {
         return too_large(file);
     }
@@ -31,9 +44,9 @@ Outcome<RecipeInput> from_recipe_file(const std::string& text, const std::string
     if (!document) {
         return document.faults;
     }
-    Outcome<Recipe> recipe = read_recipe(*document, known, file);
+    Outcome<Recipe> recipe = read_recipe(*document, library.ingredients(), file);
     if (!recipe) {
-        return recipe.faults;
+        return all_faults(std::move(recipe.faults), *document, file, library);
     }
     const bool is_picked = pick.empty() || pick == "1" || lowered(pick) == lowered(recipe->name);
     if (!is_picked) {
@@ -67,7 +80,7 @@ Outcome<RecipeInput> recipe_in_text(const std::string& text, const std::string& 
                                     const std::string& pick) {
     const auto exchange = exchange_of(file, text);
     if (!exchange) {
-        return from_recipe_file(text, file, library.ingredients(), pick);
+        return from_recipe_file(text, file, library, pick);
     }
     Outcome<ExchangedRecipe> read =
         read_exchange(*exchange, text, file, pick, library.ingredients(), titles_in(library));

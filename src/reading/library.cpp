@@ -152,7 +152,6 @@ const std::vector<std::string>& Library::titles_in(const std::string& known_guid
 
 Fault Library::unknown_style(const StyleName& name) const {
     Fault fault;
-    fault.place.file = fmt::format("{}/{}", name.guide, name.code);
     fault.found = fmt::format("no style '{}' in the guide '{}'", name.code, name.guide);
     fault.expected = "the code of a known style";
     fault.remedy = "List the styles to see their codes.";

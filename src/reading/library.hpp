@@ -41,7 +41,8 @@ class Library {
     const KnownIngredients& ingredients() const { return ingredients_; }
 
     /// The style of that name, case aside. A guide or code that is not known is a fault with the nearest code
-    /// or, where the text is rather a style's name, the code of that style.
+    /// or, where the text is rather a style's name, the code of that style; it is told without a place, as
+    /// only who asks knows where the name stands.
     Outcome<Style> style(const StyleName& name) const;
 
     /// Keeps styles that were read here, so that asking for one of them by its exact name again only copies

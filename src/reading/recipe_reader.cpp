@@ -57,13 +57,14 @@ Duration usual_rest_time(Temperature temperature) {
     return ends_the_mash ? 10.0 * minute : 60.0 * minute;
 }
 
-std::optional<StyleName> read_style_name(Fields& fields, std::string_view key) {
+std::optional<StyleName> read_style_name(Fields& fields, std::string_view key, Position& position) {
     const Node* node = fields.find(key);
     const auto text =
         node == nullptr ? std::nullopt : scalar_text(*node, "a style as guide/code", fields.faults());
     if (!text) {
         return std::nullopt;
     }
+    position = node->position;
     auto name = style_name_from(*text);
     if (!name) {
         fields.faults().add(node->position, {.found = shown(*node),
@@ -234,8 +235,8 @@ Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known,
     Recipe recipe;
     recipe.file = file;
     recipe.name = fields.required<std::string>("name");
-    recipe.style = read_style_name(fields, "style");
-    recipe.base_style = read_style_name(fields, "base_style");
+    recipe.style = read_style_name(fields, "style", recipe.style_position);
+    recipe.base_style = read_style_name(fields, "base_style", recipe.base_style_position);
     recipe.declares = read_declarations(fields);
     recipe.volume = fields.required_amount<Uncertain<Volume>>("volume");
     recipe.boil = read_boil(fields);

@@ -112,7 +112,9 @@ struct Recipe {
     std::string name;
     std::string file;
     std::optional<StyleName> style;
+    Position style_position;
     std::optional<StyleName> base_style;
+    Position base_style_position;
     std::map<std::string, std::string> declares;
     Uncertain<Volume> volume;  ///< cooled wort into the fermenter
     Boil boil;

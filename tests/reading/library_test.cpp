@@ -124,7 +124,7 @@ TEST_CASE("codes come in the order of the guide") {
 TEST_CASE("a code is found in any case, and an unknown one gets the nearest") {
     CHECK(usual_library().style({"BJCP-2021", "21b-RYE"})->code == "21B-rye");
     CHECK(only_line(usual_library().style({"bjcp-2021", "21Z"}).faults) ==
-          "bjcp-2021/21Z: found no style '21Z' in the guide 'bjcp-2021', expected the code of a known style; "
+          "found no style '21Z' in the guide 'bjcp-2021', expected the code of a known style; "
           "nearest known: 21A. List the styles to see their codes.");
     CHECK(usual_library().style({"bjcp-2021", "American IPA"}).faults.at(0).nearest == "21A");
     CHECK(usual_library().style({"bjcp-2021", "irish stowt"}).faults.at(0).nearest == "15B");
