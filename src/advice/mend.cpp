@@ -98,7 +98,7 @@ class Mender {
 
     Outcome outcome_of(const Tasting& tasting) const {
         return {verdict_on(tasting, mending_.style, handbook_).sheet.total,
-                numbers_lost(mending_.style, mending_.beer, tasting.beer)};
+                numbers_outside(mending_.style, tasting.beer)};
     }
 
     std::set<std::size_t> levers_for_new_ingredients() const {

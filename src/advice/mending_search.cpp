@@ -21,7 +21,11 @@ constexpr double price_of_bad_luck = 0.3;
 
 /// A number of the style that is lost by the width of its range counts as much as this disruption: an India
 /// pale ale brewed weaker than any is no longer the style, whatever a palate makes of it (working value).
-constexpr double price_of_numbers = 6.0;
+constexpr double price_of_numbers_lost = 6.0;
+
+/// One that is outside already, and not brought in, as much as this: a mild of 5 % is none yet, though a
+/// palate finds little amiss (working value).
+constexpr double price_of_numbers_left = 1.0;
 
 /// After the first lever only so many are tried again: the rest did not help by themselves.
 constexpr std::size_t promising = 14;
@@ -84,10 +88,12 @@ void MendingSearch::work_out(MendingPlan& plan, const Aim& aim) const {
     put_price(plan, aim);
 }
 
-void MendingSearch::put_price(MendingPlan& plan, const Aim& aim) {
+void MendingSearch::put_price(MendingPlan& plan, const Aim& aim) const {
     const PointsAtRisk& risk = plan.outcome.risk;
+    const double left = std::min(plan.outcome.numbers_outside, at_start_.numbers_outside);
+    const double lost = plan.outcome.numbers_outside - left;
     plan.cost = plan.disruption + aim.price * std::max(risk.median - aim.points, 0.0) +
-                price_of_bad_luck * risk.high + price_of_numbers * plan.outcome.numbers_lost;
+                price_of_bad_luck * risk.high + price_of_numbers_left * left + price_of_numbers_lost * lost;
 }
 
 MendingPlan MendingSearch::with(const MendingPlan& plan, std::size_t lever, double setting,

@@ -17,7 +17,7 @@ namespace entrywise {
 /// What an attempt comes to.
 struct Outcome {
     PointsAtRisk risk;
-    double numbers_lost = 0.0;  ///< as `numbers_lost` counts them
+    double numbers_outside = 0.0;  ///< as `numbers_outside` counts them
 };
 
 /// Levers and what they are set to, in the order of the levers.
@@ -26,7 +26,7 @@ struct MendingPlan {
     Outcome outcome;          ///< as it was last worked out
     double disruption = 0.0;  ///< of all its changes
     std::size_t changes = 0;  ///< as many as it is told as
-    double cost = 0.0;        ///< disruption, what is at risk beyond the aim, and what numbers are lost
+    double cost = 0.0;        ///< disruption, what is at risk beyond the aim, and numbers out of the style
 };
 
 /// Looks for the least change that brings the points at risk down to an aim. Levers are taken one by one, the
@@ -78,7 +78,7 @@ class MendingSearch {
     };
 
     void work_out(MendingPlan& plan, const Aim& aim) const;
-    static void put_price(MendingPlan& plan, const Aim& aim);
+    void put_price(MendingPlan& plan, const Aim& aim) const;
     MendingPlan with(const MendingPlan& plan, std::size_t lever, double setting, const Aim& aim) const;
     bool fits(const MendingPlan& plan, std::size_t lever, std::size_t most) const;
     MendingPlan best_with(const MendingPlan& plan, std::size_t lever, const Aim& aim) const;

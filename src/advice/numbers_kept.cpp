@@ -18,7 +18,9 @@ double widths_outside(const std::optional<Range<Quantity>>& range, const Estimat
     return width > 0.0 * width ? in(outside, width) : 0.0;
 }
 
-double widths_outside(const Style& style, const Beer& beer) {
+}  // namespace
+
+double numbers_outside(const Style& style, const Beer& beer) {
     const auto& ranges = style.ranges;
     return widths_outside(ranges.original_gravity, beer.original_gravity.total) +
            widths_outside(ranges.final_gravity, beer.final_gravity) +
@@ -27,10 +29,8 @@ double widths_outside(const Style& style, const Beer& beer) {
            widths_outside(ranges.color, beer.color.total);
 }
 
-}  // namespace
-
 double numbers_lost(const Style& style, const Beer& before, const Beer& after) {
-    return std::max(widths_outside(style, after) - widths_outside(style, before), 0.0);
+    return std::max(numbers_outside(style, after) - numbers_outside(style, before), 0.0);
 }
 
 bool numbers_are_kept(const Style& style, const Beer& before, const Beer& after) {

@@ -5,9 +5,11 @@
 
 namespace entrywise {
 
-/// How much further a change to a recipe takes the numbers that a style prints out of their ranges than they
-/// were: by the medians of each beer, all numbers together, each by the width of its range; zero where they
-/// come nearer. What a style prints no two ends for is kept by any beer.
+/// How far the numbers that a style prints lie outside their ranges: by the medians of the beer, all numbers
+/// together, each by the width of its range. What a style prints no two ends for is kept by any beer.
+double numbers_outside(const Style& style, const Beer& beer);
+
+/// How much further a change to a recipe takes them than they were; zero where they come nearer.
 double numbers_lost(const Style& style, const Beer& before, const Beer& after);
 
 /// Whether less than a twentieth of a width (working value) is lost.

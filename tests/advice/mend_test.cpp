@@ -171,6 +171,18 @@ TEST_CASE("no way to mend takes the numbers of the style further out where anoth
     }
 }
 
+// Beer Judge Certification Program, Beer Style Guidelines, 2021: a dark mild has 3.0 to 3.8 % and 1.030
+// to 1.038.
+TEST_CASE("a change goes on into the numbers of the style, though the points are few before") {
+    const Mending mending = mended(demo("harbor-master"), guide_style("13A"));
+    const Proposal& proposal = first_that_holds(mending);
+    CHECK(proposal.changes.size() == 1);
+    CHECK(in(proposal.beer.alcohol.median(), percent_by_volume) < 3.85);
+    CHECK(in(proposal.beer.alcohol.median(), percent_by_volume) > 3.0);
+    CHECK(in(proposal.beer.original_gravity.total.median(), specific_gravity) < 1.0385);
+    CHECK(in(proposal.beer.original_gravity.total.median(), specific_gravity) > 1.030);
+}
+
 TEST_CASE("a beer in style is left as it is") {
     const Mending mending = mended(pale_ale(), guide_style("18B"), {.stage = Stage::recipe, .target = 45.0});
     CHECK(mending.is_in_already());

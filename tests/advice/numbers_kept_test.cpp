@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "tests/support/judging.hpp"
+#include "tests/within.hpp"
 
 using namespace entrywise;
 using namespace entrywise::testing;
@@ -67,4 +68,13 @@ TEST_CASE("a style that prints no two ends is kept by any beer") {
     Style open;
     open.ranges.bitterness = Range<Bitterness>{20.0 * ibu, {}};
     CHECK(numbers_are_kept(open, plain_beer(), with_bitterness(2.0)));
+}
+
+TEST_CASE("numbers are outside by parts of the width of their ranges, all together") {
+    const Style style = style_about_plain_beer();
+    CHECK(numbers_outside(style, plain_beer()) == 0.0);
+    CHECK(within(numbers_outside(style, with_bitterness(50.0)), 0.5, 1e-9));
+    CHECK(within(numbers_outside(style, with_bitterness(10.0)), 0.5, 1e-9));
+    CHECK(within(numbers_lost(style, with_bitterness(50.0), with_bitterness(60.0)), 0.5, 1e-9));
+    CHECK(numbers_lost(style, with_bitterness(60.0), with_bitterness(50.0)) == 0.0);
 }
