@@ -168,6 +168,11 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
         weigh_by_numbers(deviation.steps, attribute, beer, style.ranges, score_sheet.in_range_weight);
     }
     deviation.told_by_number = take_number(deviation.steps, by_number);
+    if (deviation.told_by_number) {
+        // The range is printed, whatever is taken for granted of the word.
+        deviation.weight = 1.0;
+        deviation.assumed = false;
+    }
     deviation.is_inside = !is_any(deviation.steps);
     return deviation;
 }

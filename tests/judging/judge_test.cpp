@@ -240,6 +240,21 @@ TEST_CASE("a beer far past the bitterness of the style is noticed though its wor
     CHECK(sheet.findings[0].direction == Direction::above);
 }
 
+TEST_CASE("a printed range is stated, whatever is taken for granted of the word for it") {
+    Beer beer = plain_beer();
+    beer.alcohol = always(7.0 * percent_by_volume);
+    const auto finding_where = [&beer](bool assumed) {
+        Style style = style_that_expects(Attribute::flavor_alcohol, 0.0, 0.0);
+        style.expected[Attribute::flavor_alcohol]->assumed = assumed;
+        style.ranges.alcohol = Range<AlcoholByVolume>{3.0 * percent_by_volume, 3.8 * percent_by_volume};
+        return judge(beer, profile_with(Attribute::flavor_alcohol, 1.0), style, fifty_points())
+            .findings.at(0);
+    };
+    CHECK(finding_where(true).told_by_number);
+    CHECK_FALSE(finding_where(true).assumed);
+    CHECK(within(finding_where(true).points, finding_where(false).points, 1e-9));
+}
+
 TEST_CASE("findings are named after what they are about, the dearest first") {
     Style style = style_that_expects(Attribute::flavor_bitterness, 2.0, 4.0);
     style.expected[Attribute::mouthfeel_body] = Expectation{4.0, 5.0, false};
