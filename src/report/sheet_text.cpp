@@ -96,16 +96,22 @@ std::string findings_text(const Check& check, Section section, const TextStyle& 
     return text;
 }
 
-/// Where a section loses points to what is found in others.
+std::string_view reason_of(const Check& check, Section section) {
+    if (check.findings.empty()) {
+        return "Several small risks, none of which a judge would likely note.";
+    }
+    return section == Section::overall ? "What is out of style above costs here too."
+                                       : "What is out of style in other sections costs here too.";
+}
+
+/// Where a section loses points to what is found in others, or to what is too small to be found.
 std::string follows_text(const Check& check, Section section, const std::string& findings,
                          const TextStyle& style) {
     const bool loses = rounded(check.sheet.at_risk[section].median, points_decimals) > 0.0;
     if (!findings.empty() || !loses) {
         return {};
     }
-    return paragraph(section == Section::overall ? "What is out of style above costs here too."
-                                                 : "What is out of style in other sections costs here too.",
-                     margin_columns, margin_columns, style);
+    return paragraph(reason_of(check, section), margin_columns, margin_columns, style);
 }
 
 std::string section_text(const Check& check, Section section, double points, const TextStyle& style) {

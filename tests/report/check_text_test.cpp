@@ -152,6 +152,14 @@ TEST_CASE("a section tells what is met there, and where it only follows others")
     CHECK_FALSE(has(aroma, "costs here too"));
 }
 
+TEST_CASE("points lost to nothing that is found are told to be many small ones") {
+    Check check = sample_check();
+    check.findings.clear();
+    const std::string text = in_one_line(text_of(check, 100));
+    CHECK(has(text, "Several small risks, none of which a judge would likely note."));
+    CHECK_FALSE(has(text, "costs here too"));
+}
+
 TEST_CASE("what is right by the style stands under its section") {
     Check check = sample_check();
     check.strengths = {{{Attribute::aroma_hop, 4.0, 3.0, 5.0}, "Hops lead the nose."}};
