@@ -1,12 +1,10 @@
 #include "advice/check.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <utility>
 
 #include "advice/cause.hpp"
-#include "advice/correction.hpp"
+#include "advice/corrector.hpp"
 #include "advice/declaration_note.hpp"
 #include "advice/kind_note.hpp"
 #include "advice/note.hpp"
@@ -45,55 +43,6 @@ bool may_miss_either_way(const Finding& finding, const std::vector<Finding>& fin
                       other.direction != finding.direction;
            });
 }
-
-/// Finds what brings findings in that are traced to the recipe, one after the other, the dearest first.
-class Corrector {
-  public:
-    Corrector(const Check& check, const PhraseBook& phrases)
-        : check_(check), phrases_(phrases), now_(taste_at_middle(check.recipe, check.profile.perception)) {}
-
-    /// The change that a finding before asks for, where that does, or one of its own. The same change to the
-    /// same attribute in another section is told as it is.
-    void correct(AdvisedFinding& advised) {
-        const Finding& finding = advised.finding;
-        const auto does_it = std::find_if(asked_.begin(), asked_.end(), [&](const Asked& before) {
-            return is_brought_in(finding, now_, before.changed, check_.beer, check_.style, perception());
-        });
-        const bool may_be_the_same =
-            does_it == asked_.end() || does_it->finding.attribute == finding.attribute;
-        const std::vector<Correction> own = may_be_the_same ? own_of(finding) : std::vector<Correction>();
-        if (does_it != asked_.end() && (own.empty() || own.front().told != does_it->told)) {
-            advised.mended_by = id_of(does_it->finding);
-            advised.corrections = {fmt::format("the change for {} ({}) mends this too",
-                                               spoken(does_it->finding.attribute),
-                                               word_of(does_it->finding.section))};
-            return;
-        }
-        if (!own.empty() && own.front().recipe) {
-            asked_.push_back({finding, own.front().told, taste_at_middle(*own.front().recipe, perception())});
-        }
-        advised.corrections = in_words(own);
-    }
-
-  private:
-    /// A change that a finding asks for first.
-    struct Asked {
-        Finding finding;
-        std::string told;
-        Tasting changed;
-    };
-
-    const Perception& perception() const { return check_.profile.perception; }
-
-    std::vector<Correction> own_of(const Finding& finding) const {
-        return corrections_of(finding, check_.recipe, check_.beer, check_.style, perception(), phrases_);
-    }
-
-    const Check& check_;
-    const PhraseBook& phrases_;
-    Tasting now_;
-    std::vector<Asked> asked_;
-};
 
 /// Adds where it comes from and what would bring it in.
 void trace(AdvisedFinding& advised, Corrector& corrector, const Verdict& verdict, const Check& check,

@@ -1,0 +1,44 @@
+#include "advice/corrector.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace entrywise {
+
+Corrector::Corrector(const Check& check, const PhraseBook& phrases)
+    : check_(check), phrases_(phrases), now_(taste_at_middle(check.recipe, check.profile.perception)) {}
+
+void Corrector::correct(AdvisedFinding& advised) {
+    const Finding& finding = advised.finding;
+    const Asked* const before = that_mends(finding);
+    const bool may_be_the_same = before == nullptr || before->finding.attribute == finding.attribute;
+    const std::vector<Correction> own = may_be_the_same ? own_of(finding) : std::vector<Correction>();
+    if (before != nullptr && (own.empty() || own.front().told != before->told)) {
+        advised.mended_by = id_of(before->finding);
+        advised.corrections = {fmt::format("the change for {} ({}) mends this too",
+                                           spoken(before->finding.attribute),
+                                           word_of(before->finding.section))};
+        return;
+    }
+    if (!own.empty() && own.front().recipe) {
+        asked_.push_back(
+            {finding, own.front().told, taste_at_middle(*own.front().recipe, check_.profile.perception)});
+    }
+    advised.corrections = in_words(own);
+}
+
+const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {
+    const auto does_it = std::find_if(asked_.begin(), asked_.end(), [&](const Asked& asked) {
+        return is_brought_in(finding, now_, asked.changed, check_.beer, check_.style,
+                             check_.profile.perception);
+    });
+    return does_it == asked_.end() ? nullptr : &*does_it;
+}
+
+std::vector<Correction> Corrector::own_of(const Finding& finding) const {
+    return corrections_of(finding, check_.recipe, check_.beer, check_.style, check_.profile.perception,
+                          phrases_);
+}
+
+}  // namespace entrywise

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "advice/check.hpp"
+#include "advice/correction.hpp"
+#include "judging/tasting.hpp"
+#include "style/phrase.hpp"
+
+namespace entrywise {
+
+/// Finds what brings findings in that are traced to the recipe, one after the other, the dearest first. It
+/// goes on with what it found before: a change that one finding asks for and that mends the next too is told
+/// once. The check and the phrases must last as long as it does.
+class Corrector {
+  public:
+    Corrector(const Check& check, const PhraseBook& phrases);
+
+    /// Adds the change that a finding before asks for, where that does it, or one of its own. The same change
+    /// to the same attribute in another section is told as it is.
+    void correct(AdvisedFinding& advised);
+
+  private:
+    /// A change that a finding asks for first.
+    struct Asked {
+        Finding finding;
+        std::string told;
+        Tasting changed;
+    };
+
+    const Asked* that_mends(const Finding& finding) const;
+    std::vector<Correction> own_of(const Finding& finding) const;
+
+    const Check& check_;
+    const PhraseBook& phrases_;
+    Tasting now_;
+    std::vector<Asked> asked_;
+};
+
+}  // namespace entrywise
