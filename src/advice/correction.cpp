@@ -39,11 +39,21 @@ class Gauge {
     }
 
     double operator()(const Tasting& tasting) const {
-        return finding_.told_by_number ? number_of(tasting.beer)
-                                       : level_in(tasting, finding_.section, finding_.attribute) - habit_;
+        return finding_.told_by_number ? number_of(tasting.beer) : level_of(tasting);
+    }
+
+    /// What is told by its number may be out by its word too.
+    bool is_word_accepted(const Tasting& tasting) const {
+        const double level = level_of(tasting);
+        return finding_.direction == Direction::above ? level <= finding_.accepted_high
+                                                      : level >= finding_.accepted_low;
     }
 
   private:
+    double level_of(const Tasting& tasting) const {
+        return level_in(tasting, finding_.section, finding_.attribute) - habit_;
+    }
+
     const Finding& finding_;
     double habit_ = 0.0;
 };
@@ -99,7 +109,9 @@ class Aim {
           wanted_(wanted) {}
 
     bool is_reached(const Recipe& recipe) const {
-        return is_no_further_out(finding_, level_of(recipe), wanted_);
+        const Tasting tasting = taste_at_middle(recipe, perception_);
+        return is_no_further_out(finding_, gauge_(tasting), wanted_) &&
+               (!finding_.told_by_number || gauge_.is_word_accepted(tasting));
     }
 
     bool is_kept(const Recipe& recipe) const {

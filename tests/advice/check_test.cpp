@@ -94,7 +94,7 @@ TEST_CASE("what may be missed on either side is left as it is") {
 
 // Common practice: a beer brewed to its strength needs no second change for the warmth that came of it.
 TEST_CASE("what a change mends besides is told as mended by it, and is") {
-    constexpr std::size_t every = 9;
+    constexpr std::size_t every = 13;
     int mended = 0;
     for (const std::string& name : demo_names()) {
         for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {

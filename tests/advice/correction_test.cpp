@@ -9,6 +9,7 @@
 #include "advice/cause.hpp"
 #include "advice/check.hpp"
 #include "advice/lever.hpp"
+#include "advice/note.hpp"
 #include "judging/guide_habit.hpp"
 #include "quantity/text.hpp"
 #include "sensing/sense.hpp"
@@ -211,6 +212,39 @@ TEST_CASE("no correction of a hop, a malt or of bitterness turns the wrong way")
 }
 
 // The guide words an American porter as more roasty than its color gives, and the beer is held against that.
+TEST_CASE("a change that is asked for does what it is asked for, by the number and by the word") {
+    constexpr std::size_t every = 14;
+    int made = 0;
+    for (const std::string& name : demo_names()) {
+        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
+            const Style& style = all_of_the_guide()[index];
+            const Check now = check(demo(name), style, usual_handbook());
+            for (const Finding& finding : now.sheet.findings) {
+                const bool is_traced =
+                    finding.told_by_number || attribute_named(finding.section, finding.attribute);
+                if (!is_traced || is_likely_inside(finding)) {
+                    continue;
+                }
+                for (const Correction& correction : corrections_of(finding, now.recipe, now.beer, now.style,
+                                                                   usual_palate(), usual_phrases())) {
+                    if (!correction.recipe) {
+                        continue;
+                    }
+                    CAPTURE(name);
+                    CAPTURE(style.name);
+                    CAPTURE(id_of(finding));
+                    CAPTURE(correction.told);
+                    const Check after = check(*correction.recipe, style, usual_handbook());
+                    const AdvisedFinding* still = finding_named(after, id_of(finding));
+                    CHECK((still == nullptr || is_likely_inside(still->finding)));
+                    ++made;
+                }
+            }
+        }
+    }
+    CHECK(made > 200);
+}
+
 TEST_CASE("a correction allows for a guide's habit of wording a style") {
     REQUIRE(guide_habits(guide_style("20A"), usual_palate())[Attribute::flavor_roast] < -0.2);
     const Check checked = check(demo("coal-barge"), guide_style("20A"), usual_handbook());
