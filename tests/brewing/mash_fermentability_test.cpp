@@ -55,6 +55,16 @@ TEST_CASE("a rest for each amylase gains on a single one") {
     CHECK(gain <= 3.0);
 }
 
+// Common practice: 20 to 40 minutes of the first rest, ten and more of the second.
+TEST_CASE("the shortest rests that brewers give each amylase count as such") {
+    const auto shift_of = [](double first, double second) {
+        const std::array rests = {rest(63.0, first), rest(72.0, second)};
+        return mash_effect(rests).shift.value();
+    };
+    CHECK(shift_of(20.0, 10.0) > shift_of(19.0, 10.0) + 0.01);
+    CHECK(shift_of(20.0, 10.0) > shift_of(20.0, 9.0) + 0.01);
+}
+
 TEST_CASE("mash-out and protein rest change nothing to speak of") {
     // Muller, Mash temperature and thickness, Journal of the Institute of Brewing 97, 1991: beta-amylase is
     // spent after an hour.

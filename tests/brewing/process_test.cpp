@@ -100,6 +100,9 @@ TEST_CASE("dates without a temperature leave open how the beer was kept") {
     recipe.keeping.temperature = celsius(4.0);
     CHECK(process_of(recipe).assumptions.empty());
     CHECK(process_of(recipe).kept_at.half_width < process.kept_at.half_width);
+    // Common practice: from a refrigerator, at 4 to 8 °C, to a room, at 20 to 22 °C.
+    CHECK(within(in_celsius(process.kept_at.middle - process.kept_at.half_width), 6.0, 2.0));
+    CHECK(within(in_celsius(process.kept_at.middle + process.kept_at.half_width), 21.0, 1.0));
 }
 
 TEST_CASE("what was measured need not be assumed") {
@@ -199,6 +202,7 @@ TEST_CASE("any clean yeast leaves little diacetyl and sulfur, and esters from no
     const YeastClass yeast = any_yeast();
     CHECK(yeast.diacetyl.low == 0.0);
     CHECK(yeast.diacetyl.high <= 1.0);
+    CHECK(yeast.sulfur.low == 0.0);
     CHECK(yeast.sulfur.high <= 1.0);
     CHECK(yeast.ester.low == 0.0);
     CHECK(yeast.ester.high <= 3.0);

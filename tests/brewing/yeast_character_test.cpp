@@ -59,6 +59,16 @@ TEST_CASE("the level of the class holds at the middle of its temperatures") {
 }
 
 // Working value: half the yeast is worth half a step, twice of it a little less.
+// Bacteria and Brettanomyces work for months, before or after the fermentation that a recipe tells of: common
+// practice.
+TEST_CASE("the temperature of the fermentation says nothing of what works beside it") {
+    for (YeastClass slow : {brettanomyces(), lactic_bacteria()}) {
+        CAPTURE(slow.name);
+        slow.ester = {5.0, 6.0};
+        CHECK(within(esters_of(fermented_at(14.0, slow)), esters_of(fermented_at(24.0, slow)), 1e-6));
+    }
+}
+
 TEST_CASE("half the yeast gives half a step more of esters, and twice the yeast less of them") {
     const auto level = [](double doublings) {
         return ester_level(3.0, 0.0 * kelvin, 1.050 * specific_gravity, doublings);

@@ -311,6 +311,24 @@ TEST_CASE("a deviation tells how far outside, above positive and below negative"
     CHECK(deviation_at(5.5).section == Section::flavor);
 }
 
+TEST_CASE("a guide's habit moves both ends of what it accepts, whichever way it leans") {
+    const Beer beer = plain_beer();
+    const Style style = style_that_expects(Attribute::flavor_roast, 2.0, 4.0);
+    const auto is_inside = [&](double habit, double level) {
+        const Profile profile = profile_with(Attribute::flavor_roast, level);
+        Yardstick yardstick(style, profile.perception);
+        yardstick.habits[Attribute::flavor_roast] = habit;
+        return deviations_of(Impression(beer, profile), yardstick, fifty_points()).front().is_inside;
+    };
+    for (const double habit : {-1.0, 0.0, 1.0}) {
+        CAPTURE(habit);
+        CHECK(is_inside(habit, 3.9 + habit));
+        CHECK(is_inside(habit, 2.1 + habit));
+        CHECK_FALSE(is_inside(habit, 4.5 + habit));
+        CHECK_FALSE(is_inside(habit, 1.5 + habit));
+    }
+}
+
 TEST_CASE("what a recipe leaves open is told, and is not counted as checked") {
     Style style = style_that_expects(Attribute::flavor_bitterness, 2.0, 4.0);
     style.expected[Attribute::mouthfeel_carbonation] = Expectation{6.0, 7.0, false};

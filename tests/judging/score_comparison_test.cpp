@@ -72,6 +72,12 @@ TEST_CASE("of a beer with nothing at risk a section is known as closely as judge
     CHECK(comparison.high - comparison.low <= 2.0 * 7.0 * std::sqrt(20.0 / 50.0));
 }
 
+// Beer Judge Certification Program, Beer Scoresheet: from 30 of 50 a beer is very good, from 38 excellent.
+// The flavor of one that is just very good carries 12 of 20.
+TEST_CASE("a flavor a whole band below what is expected is told apart") {
+    CHECK(compared_flavor(12.0, {}).parts == Direction::below);
+}
+
 // Judges give whole and half points: common practice.
 TEST_CASE("spans end at half points, and a ruined section is worth nothing") {
     for (double risk = 0.0; risk <= 20.0; risk += 1.3) {
