@@ -23,6 +23,15 @@ constexpr std::size_t most_corrections = 2;
 constexpr double inside = 0.2;
 constexpr double well_inside = 0.6;
 
+bool is_no_further_out(const Finding& finding, double level, double wanted) {
+    return finding.direction == Direction::above ? level <= wanted : level >= wanted;
+}
+
+/// The border of what is accepted that a finding has passed.
+double border_of(const Finding& finding) {
+    return finding.direction == Direction::above ? finding.accepted_high : finding.accepted_low;
+}
+
 /// What a finding is told by: the number, or the level as the style's guide words it, as the finding's own
 /// level is.
 class Gauge {
@@ -44,9 +53,7 @@ class Gauge {
 
     /// What is told by its number may be out by its word too.
     bool is_word_accepted(const Tasting& tasting) const {
-        const double level = level_of(tasting);
-        return finding_.direction == Direction::above ? level <= finding_.accepted_high
-                                                      : level >= finding_.accepted_low;
+        return is_no_further_out(finding_, level_of(tasting), border_of(finding_));
     }
 
   private:
@@ -87,12 +94,7 @@ double level_inside(const Finding& finding, const Style& style, double margin) {
                    ? inside_range(finding, style.ranges.bitterness, ibu, margin)
                    : inside_range(finding, style.ranges.alcohol, percent_by_volume, margin);
     }
-    return finding.direction == Direction::above ? finding.accepted_high - margin
-                                                 : finding.accepted_low + margin;
-}
-
-bool is_no_further_out(const Finding& finding, double level, double wanted) {
-    return finding.direction == Direction::above ? level <= wanted : level >= wanted;
+    return border_of(finding) + (finding.direction == Direction::above ? -margin : margin);
 }
 
 /// What a change is to bring about: a level no further out than is wanted, in a beer that keeps the numbers

@@ -29,13 +29,9 @@ double numbers_outside(const Style& style, const Beer& beer) {
            widths_outside(ranges.color, beer.color.total);
 }
 
-double numbers_lost(const Style& style, const Beer& before, const Beer& after) {
-    return std::max(numbers_outside(style, after) - numbers_outside(style, before), 0.0);
-}
-
 bool numbers_are_kept(const Style& style, const Beer& before, const Beer& after) {
     constexpr double let_pass = 0.05;
-    return numbers_lost(style, before, after) <= let_pass;
+    return numbers_outside(style, after) - numbers_outside(style, before) <= let_pass;
 }
 
 }  // namespace entrywise

@@ -9,10 +9,8 @@ namespace entrywise {
 /// together, each by the width of its range. What a style prints no two ends for is kept by any beer.
 double numbers_outside(const Style& style, const Beer& beer);
 
-/// How much further a change to a recipe takes them than they were; zero where they come nearer.
-double numbers_lost(const Style& style, const Beer& before, const Beer& after);
-
-/// Whether less than a twentieth of a width (working value) is lost.
+/// Whether a change to a recipe takes them less than a twentieth of a width (working value) further out than
+/// they were.
 bool numbers_are_kept(const Style& style, const Beer& before, const Beer& after);
 
 }  // namespace entrywise

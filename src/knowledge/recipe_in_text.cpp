@@ -2,13 +2,13 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <utility>
 
 #include "base/text.hpp"
 #include "interchange/exchange.hpp"
 #include "knowledge/entered_style.hpp"
 #include "knowledge/knowledge.hpp"
+#include "reading/fault_log.hpp"
 #include "reading/recipe_reader.hpp"
 #include "reading/yaml_document.hpp"
 
@@ -29,10 +29,7 @@ std::vector<Fault> all_faults(std::vector<Fault> faults, const Node& document, c
                               const Library& library) {
     const std::vector<Fault> unknown = unknown_styles_in(document, file, library);
     faults.insert(faults.end(), unknown.begin(), unknown.end());
-    std::stable_sort(faults.begin(), faults.end(), [](const Fault& left, const Fault& right) {
-        return left.place.position < right.place.position;
-    });
-    return faults;
+    return in_order(std::move(faults));
 }
 
 Outcome<RecipeInput> from_recipe_file(const std::string& text, const std::string& file,

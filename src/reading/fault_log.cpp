@@ -26,11 +26,14 @@ void FaultLog::add(Position position, Flaw flaw) {
 }
 
 std::vector<Fault> FaultLog::in_order() const {
-    std::vector<Fault> sorted = faults_;
-    std::stable_sort(sorted.begin(), sorted.end(), [](const Fault& left, const Fault& right) {
+    return entrywise::in_order(faults_);
+}
+
+std::vector<Fault> in_order(std::vector<Fault> faults) {
+    std::stable_sort(faults.begin(), faults.end(), [](const Fault& left, const Fault& right) {
         return left.place.position < right.place.position;
     });
-    return sorted;
+    return faults;
 }
 
 std::string in_quotes(std::string_view text) {

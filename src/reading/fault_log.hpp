@@ -34,6 +34,9 @@ class FaultLog {
     std::vector<Fault> faults_;
 };
 
+/// Faults of one file in the order of their places.
+std::vector<Fault> in_order(std::vector<Fault> faults);
+
 /// A text from a file as a message shows it: in quotes, cut where it is long.
 std::string in_quotes(std::string_view text);
 

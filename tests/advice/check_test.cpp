@@ -96,29 +96,25 @@ TEST_CASE("what may be missed on either side is left as it is") {
 TEST_CASE("what a change mends besides is told as mended by it, and is") {
     constexpr std::size_t every = 13;
     int mended = 0;
-    for (const std::string& name : demo_names()) {
-        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
-            const Style& style = all_of_the_guide()[index];
-            const Check now = checked(demo(name), style);
-            for (const AdvisedFinding& advised : now.findings) {
-                if (advised.mended_by.empty()) {
-                    continue;
-                }
-                const AdvisedFinding* before = finding_named(now, advised.mended_by);
-                REQUIRE(before != nullptr);
-                CAPTURE(name);
-                CAPTURE(style.name);
-                CAPTURE(id_of(advised.finding));
-                CAPTURE(advised.corrections.front());
-                const auto change = corrections_of(before->finding, now.recipe, now.beer, now.style,
-                                                   usual_palate(), usual_phrases());
-                REQUIRE(change.front().recipe);
-                CHECK(points_after(*change.front().recipe, style, advised.finding) <=
-                      0.5 * advised.finding.points);
-                ++mended;
+    check_demo_beers(every, [&mended](const std::string& name, const Check& now) {
+        for (const AdvisedFinding& advised : now.findings) {
+            if (advised.mended_by.empty()) {
+                continue;
             }
+            const AdvisedFinding* before = finding_named(now, advised.mended_by);
+            REQUIRE(before != nullptr);
+            CAPTURE(name);
+            CAPTURE(now.style.name);
+            CAPTURE(id_of(advised.finding));
+            CAPTURE(advised.corrections.front());
+            const auto change = corrections_of(before->finding, now.recipe, now.beer, now.style,
+                                               usual_palate(), usual_phrases());
+            REQUIRE(change.front().recipe);
+            CHECK(points_after(*change.front().recipe, now.style, advised.finding) <=
+                  0.5 * advised.finding.points);
+            ++mended;
         }
-    }
+    });
     CHECK(mended > 100);
 }
 

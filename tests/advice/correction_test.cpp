@@ -187,61 +187,52 @@ TEST_CASE("an ingredient that would hardly be left is left out") {
 TEST_CASE("no correction of a hop, a malt or of bitterness turns the wrong way") {
     constexpr std::size_t every = 9;
     int turned = 0;
-    for (const std::string& name : demo_names()) {
-        const Recipe recipe = demo(name);
-        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
-            const Style& style = all_of_the_guide()[index];
-            for (const AdvisedFinding& advised : check(recipe, style, usual_handbook()).findings) {
-                const bool above = advised.finding.direction == Direction::above;
-                for (const std::string& correction : advised.corrections) {
-                    CAPTURE(name);
-                    CAPTURE(style.name);
-                    CAPTURE(id_of(advised.finding));
-                    CAPTURE(correction);
-                    const bool takes = has(correction, "cut ") || has(correction, "leave out ");
-                    const bool gives = has(correction, "raise ") || has(correction, "add ");
-                    if (has(correction, " g") && (takes || gives)) {
-                        CHECK(takes == above);
-                        ++turned;
-                    }
+    check_demo_beers(every, [&turned](const std::string& name, const Check& checked) {
+        for (const AdvisedFinding& advised : checked.findings) {
+            const bool above = advised.finding.direction == Direction::above;
+            for (const std::string& correction : advised.corrections) {
+                CAPTURE(name);
+                CAPTURE(checked.style.name);
+                CAPTURE(id_of(advised.finding));
+                CAPTURE(correction);
+                const bool takes = has(correction, "cut ") || has(correction, "leave out ");
+                const bool gives = has(correction, "raise ") || has(correction, "add ");
+                if (has(correction, " g") && (takes || gives)) {
+                    CHECK(takes == above);
+                    ++turned;
                 }
             }
         }
-    }
+    });
     CHECK(turned > 100);
 }
 
-// The guide words an American porter as more roasty than its color gives, and the beer is held against that.
 TEST_CASE("a change that is asked for does what it is asked for, by the number and by the word") {
     constexpr std::size_t every = 14;
     int made = 0;
-    for (const std::string& name : demo_names()) {
-        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
-            const Style& style = all_of_the_guide()[index];
-            const Check now = check(demo(name), style, usual_handbook());
-            for (const Finding& finding : now.sheet.findings) {
-                const bool is_traced =
-                    finding.told_by_number || attribute_named(finding.section, finding.attribute);
-                if (!is_traced || is_likely_inside(finding)) {
+    check_demo_beers(every, [&made](const std::string& name, const Check& now) {
+        for (const Finding& finding : now.sheet.findings) {
+            const bool is_traced =
+                finding.told_by_number || attribute_named(finding.section, finding.attribute);
+            if (!is_traced || is_likely_inside(finding)) {
+                continue;
+            }
+            for (const Correction& correction :
+                 corrections_of(finding, now.recipe, now.beer, now.style, usual_palate(), usual_phrases())) {
+                if (!correction.recipe) {
                     continue;
                 }
-                for (const Correction& correction : corrections_of(finding, now.recipe, now.beer, now.style,
-                                                                   usual_palate(), usual_phrases())) {
-                    if (!correction.recipe) {
-                        continue;
-                    }
-                    CAPTURE(name);
-                    CAPTURE(style.name);
-                    CAPTURE(id_of(finding));
-                    CAPTURE(correction.told);
-                    const Check after = check(*correction.recipe, style, usual_handbook());
-                    const AdvisedFinding* still = finding_named(after, id_of(finding));
-                    CHECK((still == nullptr || is_likely_inside(still->finding)));
-                    ++made;
-                }
+                CAPTURE(name);
+                CAPTURE(now.style.name);
+                CAPTURE(id_of(finding));
+                CAPTURE(correction.told);
+                const Check after = check(*correction.recipe, now.style, usual_handbook());
+                const AdvisedFinding* still = finding_named(after, id_of(finding));
+                CHECK((still == nullptr || is_likely_inside(still->finding)));
+                ++made;
             }
         }
-    }
+    });
     CHECK(made > 200);
 }
 

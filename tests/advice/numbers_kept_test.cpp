@@ -75,6 +75,8 @@ TEST_CASE("numbers are outside by parts of the width of their ranges, all togeth
     CHECK(numbers_outside(style, plain_beer()) == 0.0);
     CHECK(within(numbers_outside(style, with_bitterness(50.0)), 0.5, 1e-9));
     CHECK(within(numbers_outside(style, with_bitterness(10.0)), 0.5, 1e-9));
-    CHECK(within(numbers_lost(style, with_bitterness(50.0), with_bitterness(60.0)), 0.5, 1e-9));
-    CHECK(numbers_lost(style, with_bitterness(60.0), with_bitterness(50.0)) == 0.0);
+    CHECK(within(numbers_outside(style, with_bitterness(60.0)), 1.0, 1e-9));
+    Beer stronger = with_bitterness(50.0);
+    stronger.alcohol = always(6.4 * percent_by_volume);
+    CHECK(within(numbers_outside(style, stronger), 1.0, 1e-9));
 }

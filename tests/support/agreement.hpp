@@ -91,7 +91,7 @@ inline std::vector<std::pair<std::string, std::string>> nearest_styles() {
 }
 
 /// How often the middle of what `bjcp-2021` words agrees with what `ba-2025` words of the nearest style, of
-/// styles that have a middle. No map that is fitted to the one guide can be asked to agree better with the
+/// styles that have a middle: a yardstick for maps that are fitted to the one guide and held against the
 /// other.
 inline std::map<Attribute, Agreement> agreement_of_guides() {
     const Library library(embedded_documents());

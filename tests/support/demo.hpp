@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "advice/check.hpp"
 #include "reading/recipe_file.hpp"
 #include "recipe/recipe.hpp"
 #include "style/style.hpp"
@@ -35,6 +36,17 @@ inline std::vector<std::string> demo_names() {
 inline const std::vector<Style>& all_of_the_guide() {
     static const std::vector<Style> styles = styles_of("bjcp-2021");
     return styles;
+}
+
+/// Each demo beer held against every so-manyth style of that guide: `visit(name, check)`.
+template <class Visit>
+void check_demo_beers(std::size_t every, Visit visit) {
+    for (const std::string& name : demo_names()) {
+        const Recipe recipe = demo(name);
+        for (std::size_t index = 0; index < all_of_the_guide().size(); index += every) {
+            visit(name, check(recipe, all_of_the_guide()[index], usual_handbook()));
+        }
+    }
 }
 
 }  // namespace entrywise::testing
