@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -23,8 +24,13 @@ constexpr std::size_t most_corrections = 2;
 constexpr double inside = 0.2;
 constexpr double well_inside = 0.6;
 
+/// How far a level is out beyond what is wanted; less than nothing where it is further in.
+double beyond(const Finding& finding, double level, double wanted) {
+    return finding.direction == Direction::above ? level - wanted : wanted - level;
+}
+
 bool is_no_further_out(const Finding& finding, double level, double wanted) {
-    return finding.direction == Direction::above ? level <= wanted : level >= wanted;
+    return beyond(finding, level, wanted) <= 0.0;
 }
 
 /// The border of what is accepted that a finding has passed.
@@ -51,9 +57,9 @@ class Gauge {
         return finding_.told_by_number ? number_of(tasting.beer) : level_of(tasting);
     }
 
-    /// What is told by its number may be out by its word too.
-    bool is_word_accepted(const Tasting& tasting) const {
-        return is_no_further_out(finding_, level_of(tasting), border_of(finding_));
+    /// What is told by its number may be out by its word too: by so many steps.
+    double word_beyond(const Tasting& tasting) const {
+        return beyond(finding_, level_of(tasting), border_of(finding_));
     }
 
   private:
@@ -97,43 +103,63 @@ double level_inside(const Finding& finding, const Style& style, double margin) {
     return border_of(finding) + (finding.direction == Direction::above ? -margin : margin);
 }
 
+/// What a changed recipe comes to.
+struct Effect {
+    double level = 0.0;        ///< what the finding is told by
+    double still_to_go = 0.0;  ///< until that is inside by as much as is wanted; none and less where it is
+    bool keeps_numbers = true;
+};
+
 /// What a change is to bring about: a level no further out than is wanted, in a beer that keeps the numbers
 /// of the style as well as it does now.
 class Aim {
   public:
-    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Perception& perception,
-        const Beer& now, double wanted)
-        : finding_(finding),
-          gauge_(gauge),
-          style_(style),
-          perception_(perception),
-          now_(now),
-          wanted_(wanted) {}
+    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Beer& now, double wanted)
+        : finding_(finding), gauge_(gauge), style_(style), now_(now), wanted_(wanted) {}
 
-    bool is_reached(const Recipe& recipe) const {
-        const Tasting tasting = taste_at_middle(recipe, perception_);
-        return is_no_further_out(finding_, gauge_(tasting), wanted_) &&
-               (!finding_.told_by_number || gauge_.is_word_accepted(tasting));
-    }
-
-    bool is_kept(const Recipe& recipe) const {
-        return numbers_are_kept(style_, now_, taste_at_middle(recipe, perception_).beer);
+    Effect effect_of(const Tasting& changed) const {
+        const double level = gauge_(changed);
+        const double to_go = beyond(finding_, level, wanted_);
+        return {level, finding_.told_by_number ? std::max(to_go, gauge_.word_beyond(changed)) : to_go,
+                numbers_are_kept(style_, now_, changed.beer)};
     }
 
     /// What is more likely inside than out is helped by a part of the way too.
-    bool is_worth_a_part(const Recipe& from, const Recipe& to) const {
-        return is_likely_inside(finding_) && std::abs(level_of(to) - level_of(from)) >= inside;
+    bool is_worth_a_part(const Effect& from, const Effect& to) const {
+        return is_likely_inside(finding_) && std::abs(to.level - from.level) >= inside;
     }
 
   private:
-    double level_of(const Recipe& recipe) const { return gauge_(taste_at_middle(recipe, perception_)); }
-
     const Finding& finding_;
     const Gauge& gauge_;
     const Style& style_;
-    const Perception& perception_;
     const Beer& now_;
     double wanted_;
+};
+
+/// What a lever brings about at its settings, each tasted once.
+class Turned {
+  public:
+    Turned(const Lever& lever, const Aim& aim, const Tasting& now, const Perception& perception)
+        : lever_(lever), aim_(aim), perception_(perception) {
+        effects_.emplace(lever.now, aim.effect_of(now));
+    }
+
+    const Effect& at(double setting) {
+        const auto known = effects_.find(setting);
+        return known != effects_.end() ? known->second
+                                       : effects_.emplace(setting, tasted_at(setting)).first->second;
+    }
+
+  private:
+    Effect tasted_at(double setting) const {
+        return aim_.effect_of(taste_at_middle(lever_.at(setting), perception_));
+    }
+
+    const Lever& lever_;
+    const Aim& aim_;
+    const Perception& perception_;
+    std::map<double, Effect> effects_;
 };
 
 /// Two settings within a step, of which the second alone is past what the test asks for; the given end is.
@@ -148,22 +174,21 @@ std::pair<double, double> crossing(double near, double past, double step, IsPast
 
 /// The setting nearest to where the recipe stands that reaches the aim, or where the numbers of the style end
 /// before that, so much of the way as helps.
-std::optional<double> least_change(const Lever& lever, const Aim& aim) {
-    const auto is_reached = [&](double setting) { return aim.is_reached(lever.at(setting)); };
-    const auto is_kept = [&](double setting) { return aim.is_kept(lever.at(setting)); };
+std::optional<double> least_change(const Lever& lever, const Aim& aim, Turned& turned) {
+    const auto is_reached = [&turned](double setting) { return turned.at(setting).still_to_go <= 0.0; };
     const double near = std::clamp(lever.now, lever.lowest, lever.highest);
     const std::array ends{lever.lowest, lever.highest};
-    const auto end = std::find_if(ends.begin(), ends.end(), is_reached);
+    const auto* const end = std::find_if(ends.begin(), ends.end(), is_reached);
     if (end == ends.end() || (near == lever.now && is_reached(near))) {
         return std::nullopt;
     }
     const double reaching = crossing(near, *end, lever.step, is_reached).second;
-    if (is_kept(reaching)) {
+    if (turned.at(reaching).keeps_numbers) {
         return reaching;
     }
-    const double part =
-        crossing(near, reaching, lever.step, [&](double setting) { return !is_kept(setting); }).first;
-    return aim.is_worth_a_part(lever.at(near), lever.at(part)) ? std::optional(part) : std::nullopt;
+    const auto is_lost = [&turned](double setting) { return !turned.at(setting).keeps_numbers; };
+    const double part = crossing(near, reaching, lever.step, is_lost).first;
+    return aim.is_worth_a_part(turned.at(near), turned.at(part)) ? std::optional(part) : std::nullopt;
 }
 
 double steps_outside(const Finding& finding) {
@@ -192,18 +217,16 @@ Tasting taste_at_middle(const Recipe& recipe, const Perception& perception) {
     return taste(recipe, perception, 1);
 }
 
-std::vector<Correction> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
+std::vector<Correction> corrections_of(const Finding& finding, const Tasting& now, const Beer& beer,
                                        const Style& style, const Perception& perception,
                                        const PhraseBook& phrases) {
     const Gauge gauge(finding, style, perception);
     const double median = median_of(finding, gauge, beer);
-    const Tasting at_middle = taste_at_middle(recipe, perception);
     const double wanted = level_inside(finding, style, margin_of(finding));
-    const Aim aim(finding, gauge, style, perception, at_middle.beer,
-                  wanted + offset_of_middle(finding, gauge, at_middle, median));
+    const Aim aim(finding, gauge, style, now.beer, wanted + offset_of_middle(finding, gauge, now, median));
     const std::vector<Lever> levers = is_no_further_out(finding, median, wanted)
                                           ? std::vector<Lever>()
-                                          : levers_for(finding, recipe, beer, style);
+                                          : levers_for(finding, now.recipe, beer, style);
     std::vector<Correction> corrections;
     for (const Lever& lever : levers) {
         const bool enough =
@@ -211,7 +234,8 @@ std::vector<Correction> corrections_of(const Finding& finding, const Recipe& rec
         if (enough) {
             continue;
         }
-        if (const auto setting = least_change(lever, aim)) {
+        Turned turned(lever, aim, now, perception);
+        if (const auto setting = least_change(lever, aim, turned)) {
             corrections.push_back({lever.told(*setting), lever.at(*setting)});
         }
     }

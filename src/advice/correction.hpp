@@ -23,7 +23,8 @@ struct Correction {
 /// The least changes that bring what a finding is about back to what the style accepts, each on its own, each
 /// worked out through the whole model: grams, degrees, volumes. None takes the numbers of the style further
 /// out, all together (`numbers_are_kept`). Where none reaches it, general advice in words. At most two.
-std::vector<Correction> corrections_of(const Finding& finding, const Recipe& recipe, const Beer& beer,
+/// `now` is the recipe at its middle, `beer` what it gives as it stands.
+std::vector<Correction> corrections_of(const Finding& finding, const Tasting& now, const Beer& beer,
                                        const Style& style, const Perception& perception,
                                        const PhraseBook& phrases);
 

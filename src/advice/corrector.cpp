@@ -37,8 +37,7 @@ const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {
 }
 
 std::vector<Correction> Corrector::own_of(const Finding& finding) const {
-    return corrections_of(finding, check_.recipe, check_.beer, check_.style, check_.profile.perception,
-                          phrases_);
+    return corrections_of(finding, now_, check_.beer, check_.style, check_.profile.perception, phrases_);
 }
 
 }  // namespace entrywise

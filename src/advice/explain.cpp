@@ -60,8 +60,9 @@ std::vector<std::string> corrections_of(const ExplainedRemark& remark, const Ben
         return {};
     }
     if (standing.by_style) {
-        return in_words(corrections_of(standing.finding, bench.tasting.recipe, bench.tasting.beer,
-                                       *bench.style, bench.handbook.perception, bench.handbook.phrases));
+        const Perception& perception = bench.handbook.perception;
+        return in_words(corrections_of(standing.finding, taste_at_middle(bench.tasting.recipe, perception),
+                                       bench.tasting.beer, *bench.style, perception, bench.handbook.phrases));
     }
     const Phrase phrase =
         bench.handbook.phrases.phrase_for(std::string(word_of(standing.finding.section)), remark.attribute);

@@ -108,6 +108,10 @@ struct DrawnBitterness {
     std::vector<Bitterness> additions;
 };
 
+Chill chill_of(const HotSchedule& schedule, const Estimate<Duration>& time_to_cool) {
+    return time_to_cool.count() == 1 ? Chill(schedule, time_to_cool[0]) : Chill(schedule);
+}
+
 /// Works out the draws of one recipe, one after the other.
 class BitternessOfDraws {
   public:
@@ -116,7 +120,7 @@ class BitternessOfDraws {
           drawn_(drawn),
           wort_(wort),
           schedule_(hot_schedule(process)),
-          chill_(schedule_),
+          chill_(chill_of(schedule_, drawn.time_to_cool)),
           kinetics_({.boiling = boiling_temperature(), .after_boil = schedule_.stands}),
           kettle_(kettle_doses(process, schedule_), kinetics_) {
         result_.additions.resize(process.hops.size());

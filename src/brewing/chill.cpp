@@ -26,12 +26,13 @@ Isomerization combined(const Isomerization& first, double factor, const Isomeriz
 }  // namespace
 
 Chill::Chill(const HotSchedule& schedule) {
+    constexpr std::size_t nodes = 6;
     const double low = in(shortest, minute);
     const double high = in(longest, minute);
     for (std::size_t node = 0; node < nodes; ++node) {
         const double angle = std::numbers::pi * (static_cast<double>(node) + 0.5) / nodes;
-        at_[node] = 0.5 * (low + high) - 0.5 * (high - low) * std::cos(angle);
-        divided_difference_[node] = chilled(schedule, at_[node] * minute);
+        at_.push_back(0.5 * (low + high) - 0.5 * (high - low) * std::cos(angle));
+        divided_difference_.push_back(chilled(schedule, at_.back() * minute));
     }
     for (std::size_t order = 1; order < nodes; ++order) {
         for (std::size_t node = nodes - 1; node >= order; --node) {
@@ -43,10 +44,16 @@ Chill::Chill(const HotSchedule& schedule) {
     }
 }
 
+Chill::Chill(const HotSchedule& schedule, Duration only_time) {
+    const Duration time = std::clamp(only_time, shortest, longest);
+    at_.push_back(in(time, minute));
+    divided_difference_.push_back(chilled(schedule, time));
+}
+
 Isomerization Chill::over(Duration time_to_cool) const {
     const double minutes = in(std::clamp(time_to_cool, shortest, longest), minute);
     Isomerization result = divided_difference_.back();
-    for (std::size_t node = nodes - 1; node-- > 0;) {
+    for (std::size_t node = at_.size() - 1; node-- > 0;) {
         result = combined(divided_difference_[node], minutes - at_[node], result);
     }
     return result;

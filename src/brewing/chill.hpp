@@ -1,6 +1,6 @@
 #pragma once
 
-#include <array>
+#include <vector>
 
 #include "brewing/hot_side.hpp"
 #include "brewing/isomerization.hpp"
@@ -19,14 +19,15 @@ class Chill {
 
     explicit Chill(const HotSchedule& schedule);
 
+    /// For one time and no other, worked out at that one.
+    Chill(const HotSchedule& schedule, Duration only_time);
+
     /// Times beyond the shortest and the longest are taken as these.
     Isomerization over(Duration time_to_cool) const;
 
   private:
-    static constexpr std::size_t nodes = 6;
-
-    std::array<double, nodes> at_{};                       ///< minutes
-    std::array<Isomerization, nodes> divided_difference_;  ///< of Newton's form
+    std::vector<double> at_;                         ///< minutes
+    std::vector<Isomerization> divided_difference_;  ///< of Newton's form
 };
 
 }  // namespace entrywise

@@ -16,9 +16,9 @@ struct Tasting {
 };
 
 /// `draws` as `Deviates` takes them.
-Tasting taste(const Recipe& recipe, const Perception& perception, std::size_t draws = usual_draws);
+Tasting taste(Recipe recipe, const Perception& perception, std::size_t draws = usual_draws);
 
 /// With dice that are kept, for who tastes one recipe after the other: the same as with new ones.
-Tasting taste(const Recipe& recipe, const Perception& perception, Deviates& deviates);
+Tasting taste(Recipe recipe, const Perception& perception, Deviates& deviates);
 
 }  // namespace entrywise

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -71,7 +72,7 @@ Outcome<Node> Library::document(const std::string& path) const {
     return std::move(*node);
 }
 
-std::vector<StyleName> Library::all_style_names() const {
+std::vector<StyleName> Library::style_names_of_files() const {
     std::vector<StyleName> names;
     const auto add = [&](std::string_view path) {
         if (auto name = style_of_path(path)) {
@@ -84,19 +85,22 @@ std::vector<StyleName> Library::all_style_names() const {
     for (const auto& [path, file] : outside_.file_of) {
         add(path);
     }
+    return names;
+}
+
+std::vector<StyleName> Library::all_style_names() const {
+    std::vector<StyleName> names = style_names_of_files();
     std::sort(names.begin(), names.end(), comes_before);
     names.erase(std::unique(names.begin(), names.end()), names.end());
     return names;
 }
 
 std::vector<std::string> Library::guides() const {
-    std::vector<std::string> guides;
-    for (const StyleName& name : all_style_names()) {
-        if (guides.empty() || guides.back() != name.guide) {
-            guides.push_back(name.guide);
-        }
+    std::set<std::string> guides;
+    for (const StyleName& name : style_names_of_files()) {
+        guides.insert(name.guide);
     }
-    return guides;
+    return {guides.begin(), guides.end()};
 }
 
 std::vector<StyleName> Library::style_names(const std::string& guide) const {

@@ -66,6 +66,7 @@ class Library {
         std::map<std::string, std::vector<std::string>> of_guide;
     };
 
+    std::vector<StyleName> style_names_of_files() const;
     std::vector<StyleName> all_style_names() const;
     const std::vector<std::string>& titles_in(const std::string& known_guide) const;
     std::optional<StyleName> known_style(const StyleName& name) const;

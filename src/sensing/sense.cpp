@@ -40,13 +40,24 @@ double highest_level(Attribute attribute) {
     return static_cast<double>(words_of(scale_of(attribute)).size() - 1);
 }
 
+/// The name of the error of an attribute's map among the inputs that are drawn.
+const std::string& input_of(Attribute attribute) {
+    static const ByAttribute<std::string> names = [] {
+        ByAttribute<std::string> inputs;
+        for (const Attribute each : all_attributes()) {
+            inputs[each] =
+                "sensing " + std::string(word_of(section_of(each))) + " " + std::string(word_of(each));
+        }
+        return inputs;
+    }();
+    return names[attribute];
+}
+
 /// Adds the error of the map to a level. What is not there at all is not made up by the error: it shrinks
 /// with the level below one step.
 Estimate<double> with_map_error(Attribute attribute, const Estimate<double>& level, double error,
                                 Deviates& deviates) {
-    const std::string input =
-        "sensing " + std::string(word_of(section_of(attribute))) + " " + std::string(word_of(attribute));
-    const std::vector<double>& deviate = deviates.of(input);
+    const std::vector<double>& deviate = deviates.of(input_of(attribute));
     const auto& levels = level.draws();
     if (std::all_of(levels.begin(), levels.end(), [](double each) { return each == 0.0; })) {
         return level;

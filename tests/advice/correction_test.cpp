@@ -143,15 +143,15 @@ TEST_CASE("where no change reaches the level, general advice is given, or none")
     finding.direction = Direction::below;
     finding.accepted_low = 3.0;
     finding.accepted_high = 5.0;
-    const Beer beer = brew_at_middle(pale_ale());
-    CHECK(corrections_of(finding, pale_ale(), beer, Style(), usual_palate(), PhraseBook()).empty());
+    const Tasting now = taste_at_middle(pale_ale(), usual_palate());
+    CHECK(corrections_of(finding, now, now.beer, Style(), usual_palate(), PhraseBook()).empty());
     PhraseBook book;
     book.by_attribute["flavor.smoke"].raise = "use smoked malt";
-    const auto corrections = corrections_of(finding, pale_ale(), beer, Style(), usual_palate(), book);
+    const auto corrections = corrections_of(finding, now, now.beer, Style(), usual_palate(), book);
     REQUIRE(corrections.size() == 1);
     CHECK(corrections.front().told == "use smoked malt");
     CHECK_FALSE(corrections.front().recipe);
-    CHECK(causes_of(finding, pale_ale(), beer).front() == "nothing in the recipe gives it");
+    CHECK(causes_of(finding, pale_ale(), now.beer).front() == "nothing in the recipe gives it");
 }
 
 TEST_CASE("a beer in style has no finding and no advice") {
@@ -211,6 +211,7 @@ TEST_CASE("a change that is asked for does what it is asked for, by the number a
     constexpr std::size_t every = 14;
     int made = 0;
     check_demo_beers(every, [&made](const std::string& name, const Check& now) {
+        const Tasting at_middle = taste_at_middle(now.recipe, usual_palate());
         for (const Finding& finding : now.sheet.findings) {
             const bool is_traced =
                 finding.told_by_number || attribute_named(finding.section, finding.attribute);
@@ -218,7 +219,7 @@ TEST_CASE("a change that is asked for does what it is asked for, by the number a
                 continue;
             }
             for (const Correction& correction :
-                 corrections_of(finding, now.recipe, now.beer, now.style, usual_palate(), usual_phrases())) {
+                 corrections_of(finding, at_middle, now.beer, now.style, usual_palate(), usual_phrases())) {
                 if (!correction.recipe) {
                     continue;
                 }
