@@ -48,9 +48,15 @@ class Gauge {
         }
     }
 
+    /// Of what the laboratory reads and what is tasted of it, what is further out: the one is printed, the
+    /// other judged.
     double number_of(const Beer& beer) const {
-        return finding_.attribute == "bitterness" ? in(beer.tasted_bitterness.median(), ibu)
-                                                  : in(beer.alcohol.median(), percent_by_volume);
+        if (finding_.attribute != "bitterness") {
+            return in(beer.alcohol.median(), percent_by_volume);
+        }
+        const double read = in(beer.bitterness.total.median(), ibu);
+        const double tasted = in(beer.tasted_bitterness.median(), ibu);
+        return finding_.direction == Direction::above ? std::max(read, tasted) : std::min(read, tasted);
     }
 
     double operator()(const Tasting& tasting) const {

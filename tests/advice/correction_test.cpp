@@ -237,6 +237,23 @@ TEST_CASE("a change that is asked for does what it is asked for, by the number a
     CHECK(made > 200);
 }
 
+// Common practice: a brewer cuts hops to what the guide prints and a laboratory reads, of which dry hops
+// taste less bitter than they read.
+TEST_CASE("what is cut for its bitterness reads within the printed range") {
+    const Check checked = check(demo("slack-tide"), guide_style("21A"), usual_handbook());
+    const AdvisedFinding* advised = finding_named(checked, "flavor.bitterness.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(advised->finding.told_by_number);
+    const auto corrections = corrections_of(advised->finding, taste_at_middle(checked.recipe, usual_palate()),
+                                            checked.beer, checked.style, usual_palate(), usual_phrases());
+    REQUIRE(!corrections.empty());
+    REQUIRE(corrections.front().recipe);
+    const Beer cut = check(*corrections.front().recipe, checked.style, usual_handbook()).beer;
+    CHECK(cut.bitterness.total.median() < 70.5 * ibu);
+    CHECK(cut.bitterness.total.median() > 60.0 * ibu);
+    CHECK(cut.tasted_bitterness.median() < cut.bitterness.total.median());
+}
+
 TEST_CASE("a correction allows for a guide's habit of wording a style") {
     REQUIRE(guide_habits(guide_style("20A"), usual_palate())[Attribute::flavor_roast] < -0.2);
     const Check checked = check(demo("coal-barge"), guide_style("20A"), usual_handbook());
