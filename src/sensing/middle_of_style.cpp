@@ -139,11 +139,14 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     levels[Attribute::flavor_alcohol] = alcohol_level(perception.alcohol_flavor, beer.alcohol);
     levels[Attribute::aroma_alcohol] = alcohol_level(perception.alcohol_aroma, beer.alcohol);
     levels[Attribute::mouthfeel_warmth] = alcohol_level(perception.warmth, beer.alcohol);
-    levels[Attribute::mouthfeel_body] = body_level(perception.body, {.real_extract = beer.real_extract,
-                                                                     .alcohol = beer.alcohol,
-                                                                     .malt_richness = beer.malt_richness,
-                                                                     .grain_body = beer.grain_body,
-                                                                     .carbonation = beer.carbonation});
+    const double body = body_level(perception.body, {.real_extract = beer.real_extract,
+                                                     .alcohol = beer.alcohol,
+                                                     .malt_richness = beer.malt_richness,
+                                                     .grain_body = beer.grain_body,
+                                                     .carbonation = beer.carbonation});
+    levels[Attribute::mouthfeel_body] = body;
+    levels[Attribute::mouthfeel_creaminess] =
+        creaminess_level(body, beer.grain_body, beer.lactose, beer.carbonation, false);
     levels[Attribute::mouthfeel_carbonation] = carbonation_level(beer.carbonation);
     return levels;
 }
