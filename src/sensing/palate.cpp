@@ -86,7 +86,7 @@ double creaminess_level(double body, Concentration grain_body, Concentration lac
 double astringency_level(Concentration roast, Concentration dry_hops) {
     constexpr double roast_free_to = 15.0;
     constexpr double per_gram_roast = 0.06;
-    constexpr double hops_free_to = 6.0;
+    constexpr double hops_free_to = 8.0;
     constexpr double per_gram_hops = 0.15;
     const double from_roast = per_gram_roast * std::max(in(roast, gram_per_liter) - roast_free_to, 0.0);
     const double from_hops = per_gram_hops * std::max(in(dry_hops, gram_per_liter) - hops_free_to, 0.0);

@@ -53,7 +53,10 @@ double alcohol_level(const AlcoholMap& map, AlcoholByVolume alcohol);
 double creaminess_level(double body, Concentration grain_body, Concentration lactose, Carbonation carbonation,
                         bool nitrogen);
 
-/// Astringency that a recipe brings: much roast, much hop matter. Working values.
+/// Astringency that a recipe brings: much roast, or hop matter on the cold side beyond the dose of best use
+/// (4 to 8 g/L: Lafontaine and Shellhammer, Impact of static dry-hopping rate on the sensory and analytical
+/// profiles of beer, Journal of the Institute of Brewing 124, 2018). What each gram brings is a working
+/// value.
 double astringency_level(Concentration roast, Concentration dry_hops);
 
 }  // namespace entrywise

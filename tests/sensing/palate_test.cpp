@@ -204,7 +204,8 @@ TEST_CASE("body, oats, lactose and nitrogen make creamy, gas does not") {
 // Common practice: grassy and astringent beyond some 8 g/L of dry hops; acrid beyond some 12 % of black malt.
 TEST_CASE("only much roast or much dry hop turns astringent") {
     CHECK(astringency_at(0.0, 0.0) == 0.0);
-    CHECK(astringency_at(10.0, 4.0) == 0.0);
+    CHECK(astringency_at(10.0, 8.0) == 0.0);
+    CHECK(astringency_at(10.0, 10.0) > 0.0);
     CHECK(astringency_at(0.0, 16.0) >= 1.0);
     CHECK(astringency_at(40.0, 0.0) >= 1.0);
     check_rises([](double roast) { return astringency_at(roast, 5.0); }, 0.0, 300.0, 5.0, 7.0);
