@@ -147,13 +147,14 @@ std::string elsewhere_text(const Ranking& ranking, const ScoreSheet& score_sheet
     }
     const RankedStyle& first = ranking.styles.front();
     const RankedStyle& declared = ranking.styles[*ranking.declared];
-    constexpr std::size_t name_columns = 24;
-    constexpr std::size_t columns = 12;
-    const std::size_t code_columns = naming.with_guide ? 17 : columns;
+    // With guides as wide as the narrowest page, 60 columns.
+    constexpr std::size_t name_columns = 20;
+    constexpr std::size_t of_columns = 6;
+    const std::size_t code_columns = naming.with_guide ? 17 : 12;
     const auto line = [&](std::string_view name, const std::string& now, const std::string& there,
                           const std::string& of) {
         return at_left(name, name_columns) + at_right(now, code_columns) + at_right(there, code_columns) +
-               at_right(of, columns) + '\n';
+               at_right(of, of_columns) + '\n';
     };
     const auto code = [&](const RankedStyle& ranked) {
         return cut_end(shown(code_of(ranked.name, naming.with_guide), style), code_columns - 1, style);
