@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "base/number.hpp"
 #include "quantity/printed_precision.hpp"
 #include "quantity/text.hpp"
+#include "sensing/appearance.hpp"
+#include "sensing/palate.hpp"
 
 namespace entrywise {
 
@@ -25,6 +28,17 @@ std::string numbers_behind_sweetness(const Beer& beer) {
 std::string alcohol_of(const Beer& beer) {
     return fixed(in(beer.alcohol.median(), percent_by_volume), alcohol_decimals) +
            " % alcohol from an original gravity of " + gravity(beer.original_gravity.total);
+}
+
+std::string strength_against_foam(const Beer& beer) {
+    return beer.alcohol.median() > alcohol_that_foam_bears ? alcohol_of(beer) : std::string();
+}
+
+std::string adjuncts_against_foam(const Beer& beer) {
+    const double share = beer.drivers.adjunct_share;
+    return share > adjuncts_that_foam_bears
+               ? fixed(100.0 * share, 0) + " % of the extract from sugar, corn or rice"
+               : std::string();
 }
 
 std::string bitterness_against_malt(const Beer& beer) {
@@ -90,14 +104,50 @@ std::vector<std::string> all_settings_behind(const std::string& attribute, const
         attribute == "diacetyl" || attribute == "sulfur") {
         return {fermentation_of(recipe)};
     }
-    if (attribute == "carbonation" || attribute == "head_size" || attribute == "head_retention" ||
-        attribute == "creaminess") {
+    if (attribute == "head_retention") {
+        return {carbonation_of(beer), strength_against_foam(beer), adjuncts_against_foam(beer)};
+    }
+    if (attribute == "carbonation" || attribute == "head_size" || attribute == "creaminess") {
         return {carbonation_of(beer)};
     }
     if (attribute == "clarity") {
         return {settling_of(beer)};
     }
     return {};
+}
+
+/// The sources of two drivers that one attribute comes of, by how much of it each driver brings.
+std::vector<SourceShare> both_sources(const std::vector<SourceShare>& first, double by_first,
+                                      const std::vector<SourceShare>& second, double by_second) {
+    const double all = by_first + by_second;
+    std::vector<SourceShare> sources;
+    const auto add = [&sources, all](SourceShare source, double part) {
+        source.share *= all > 0.0 ? part / all : 0.0;
+        sources.push_back(std::move(source));
+    };
+    std::for_each(first.begin(), first.end(), [&](const SourceShare& source) { add(source, by_first); });
+    std::for_each(second.begin(), second.end(), [&](const SourceShare& source) { add(source, by_second); });
+    std::erase_if(sources, [](const SourceShare& source) { return source.share <= 0.0; });
+    std::stable_sort(sources.begin(), sources.end(), [](const SourceShare& one, const SourceShare& other) {
+        return one.share > other.share;
+    });
+    return sources;
+}
+
+std::vector<SourceShare> sources_of_astringency(const Drivers& drivers) {
+    const Concentration none;
+    return both_sources(drivers.roast.sources, astringency_level(drivers.roast.total.median(), none),
+                        drivers.dry_hops.sources, astringency_level(none, drivers.dry_hops.total.median()));
+}
+
+std::vector<SourceShare> sources_of_creaminess(const Drivers& drivers) {
+    constexpr double thin = 0.0;
+    constexpr Carbonation still = 0.0 * volume_of_co2;
+    const Concentration none;
+    const Concentration grain = drivers.grain_body.total.median();
+    const Concentration lactose = drivers.lactose.total.median();
+    return both_sources(drivers.grain_body.sources, creaminess_level(thin, grain, none, still, false),
+                        drivers.lactose.sources, creaminess_level(thin, none, lactose, still, false));
 }
 
 std::string share_in_words(const SourceShare& source) {
@@ -131,8 +181,17 @@ std::vector<SourceShare> sources_of(const Finding& finding, const Beer& beer) {
     if (attribute == "caramel") {
         return drivers.caramel.sources;
     }
-    if (attribute == "roast" || attribute == "astringency") {
+    if (attribute == "roast") {
         return drivers.roast.sources;
+    }
+    if (attribute == "astringency") {
+        return sources_of_astringency(drivers);
+    }
+    if (attribute == "creaminess") {
+        return sources_of_creaminess(drivers);
+    }
+    if (attribute == "head_size" || attribute == "head_retention") {
+        return drivers.grain_head.sources;
     }
     if (attribute == "smoke") {
         return drivers.smoke.sources;

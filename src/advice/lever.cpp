@@ -31,7 +31,13 @@ std::vector<Lever> levers_for(const Finding& finding, const Recipe& recipe, cons
     if (is_any_of(attribute, {"alcohol", "warmth"})) {
         return lever_on_strength(recipe);
     }
-    if (is_any_of(attribute, {"carbonation", "head_size", "head_retention", "creaminess"})) {
+    if (attribute == "creaminess") {
+        std::vector<Lever> levers = lever_on_carbonation(recipe, beer, style);
+        const std::vector<Lever> grain = lever_on_creamy_grain(finding, recipe, beer);
+        levers.insert(levers.end(), grain.begin(), grain.end());
+        return levers;
+    }
+    if (is_any_of(attribute, {"carbonation", "head_size", "head_retention"})) {
         return lever_on_carbonation(recipe, beer, style);
     }
     if (is_any_of(attribute, {"ester", "phenol"})) {

@@ -82,6 +82,11 @@ bool seasons(const Fermentable& fermentable) {
     return !carries || fermentable.gives.smoke > 0.0;
 }
 
+/// Unmalted grain and sugars that leave something besides their extract.
+bool is_there_for_texture(const Fermentable& fermentable) {
+    return fermentable.kind == FermentableKind::adjunct || fermentable.kind == FermentableKind::sugar;
+}
+
 /// The hops and seasonings that a finding comes from, largest share first.
 std::vector<Ingredient> ingredients_behind(const std::vector<SourceShare>& sources, const Recipe& recipe) {
     std::vector<Ingredient> ingredients;
@@ -186,6 +191,16 @@ std::vector<Lever> new_hops(const Recipe& recipe, const Style& style) {
 std::vector<Lever> largest_source(const Finding& finding, const Recipe& recipe, const Beer& beer) {
     const std::vector<Ingredient> ingredients = ingredients_behind(sources_of(finding, beer), recipe);
     return ingredients.empty() ? std::vector<Lever>() : std::vector{scaled(recipe, ingredients.front())};
+}
+
+std::vector<Lever> lever_on_creamy_grain(const Finding& finding, const Recipe& recipe, const Beer& beer) {
+    std::vector<SourceShare> sources = sources_of(finding, beer);
+    std::erase_if(sources, [&recipe](const SourceShare& source) {
+        const auto index = index_at(recipe.grist, source.position);
+        return !index || !is_there_for_texture(recipe.grist[*index].fermentable);
+    });
+    const auto index = sources.empty() ? std::nullopt : index_at(recipe.grist, sources.front().position);
+    return index ? std::vector{scaled(recipe, Ingredient{false, *index})} : std::vector<Lever>();
 }
 
 std::vector<Lever> levers_on_late_hops(const Finding& finding, const Recipe& recipe, const Beer& beer,

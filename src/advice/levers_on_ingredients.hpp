@@ -17,4 +17,7 @@ std::vector<Lever> levers_on_late_hops(const Finding& finding, const Recipe& rec
 /// For bitterness and balance: the hops that are there for bitterness, so that aroma stays as it is.
 std::vector<Lever> levers_on_bittering_hops(const Finding& finding, const Recipe& recipe, const Beer& beer);
 
+/// For creaminess: the unmalted grain or the lactose that gives most of it.
+std::vector<Lever> lever_on_creamy_grain(const Finding& finding, const Recipe& recipe, const Beer& beer);
+
 }  // namespace entrywise

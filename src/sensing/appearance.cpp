@@ -64,8 +64,9 @@ double head_retention_level(Concentration grain_head, Bitterness bitterness, Alc
     constexpr double gain_per_gram = 0.014;
     constexpr double most_from_grain = 1.5;
     constexpr std::array<Corner, 3> by_ibu{{{5.0, -0.5}, {20.0, 0.0}, {45.0, 0.6}}};
-    constexpr std::array<Corner, 3> by_alcohol{{{7.0, 0.0}, {10.0, -0.7}, {13.0, -1.6}}};
-    constexpr std::array<Corner, 2> by_adjuncts{{{0.15, 0.0}, {0.4, -0.9}}};
+    const double strong = in(alcohol_that_foam_bears, percent_by_volume);
+    const std::array<Corner, 3> by_alcohol{{{strong, 0.0}, {10.0, -0.7}, {13.0, -1.6}}};
+    constexpr std::array<Corner, 2> by_adjuncts{{{adjuncts_that_foam_bears, 0.0}, {0.4, -0.9}}};
     constexpr std::array<Corner, 3> by_volumes{{{1.0, -1.2}, {2.1, 0.0}, {3.2, 0.5}}};
     constexpr double loss_per_step_sour = 0.5;
     const double grain = std::min(gain_per_gram * in(grain_head, gram_per_liter), most_from_grain);

@@ -391,3 +391,65 @@ TEST_CASE("the one rest that converts is turned, and a mash of two such rests is
     recipe.mash = {rest(62.0), rest(72.0)};
     CHECK(levers_for(thin, recipe, brew_at_middle(recipe), Style()).empty());
 }
+
+// Common practice: much hop matter on the cold side is what dries a pale beer.
+TEST_CASE("what dries is traced to the dry hops or to the roast that bring it, and cut there") {
+    const Style style = style_that_expects(Attribute::mouthfeel_astringency, 0.0, 0.0);
+    Recipe hoppy = pale_ale();
+    hoppy.hops.push_back(boiled(magnum(), 400.0, 0.0, 30));
+    hoppy.hops.back().use = HopUse::dry_hop;
+    hoppy.hops.back().time = 3.0 * day;
+    const Check checked =
+        check(hoppy, style, Handbook{usual_handbook().score_sheet, usual_palate(), PhraseBook()});
+    const AdvisedFinding* advised = finding_named(checked, "mouthfeel.astringency.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(!advised->causes.empty());
+    CHECK(advised->causes.front() == "Magnum as dry hop 100 %");
+    REQUIRE(!advised->corrections.empty());
+    CHECK(has(advised->corrections.front(), "cut Magnum as dry hop"));
+
+    Recipe both = hoppy;
+    both.grist.push_back(grist(black_malt(), 1.2, GristUse::mash, 40));
+    const Check dark =
+        check(both, style, Handbook{usual_handbook().score_sheet, usual_palate(), PhraseBook()});
+    const AdvisedFinding* of_both = finding_named(dark, "mouthfeel.astringency.above");
+    REQUIRE(of_both != nullptr);
+    REQUIRE(of_both->causes.size() == 2);
+    CHECK(has(of_both->causes.front(), "black malt"));
+    CHECK(has(of_both->causes.back(), "Magnum as dry hop"));
+}
+
+TEST_CASE("creaminess is traced to the grain and the lactose that give it, and cut there") {
+    const Style style = style_that_expects(Attribute::mouthfeel_creaminess, 0.0, 3.0);
+    Recipe creamy = pale_ale();
+    Fermentable oats = pale_ale_malt();
+    oats.name = "flaked oats";
+    oats.kind = FermentableKind::adjunct;
+    oats.gives = Contribution{};
+    oats.gives.body = 1.0;
+    creamy.grist.push_back(grist(oats, 1.0, GristUse::mash, 50));
+    creamy.grist.push_back(grist(lactose(), 0.2, GristUse::boil, 51));
+    const Check checked =
+        check(creamy, style, Handbook{usual_handbook().score_sheet, usual_palate(), PhraseBook()});
+    const AdvisedFinding* advised = finding_named(checked, "mouthfeel.creaminess.above");
+    REQUIRE(advised != nullptr);
+    REQUIRE(advised->causes.size() == 3);
+    CHECK(has(advised->causes[1], "flaked oats"));
+    CHECK(has(advised->causes[2], "lactose"));
+    REQUIRE(!advised->corrections.empty());
+    CHECK(has(advised->corrections.front(), "cut flaked oats"));
+}
+
+// Bamforth, Journal of the Institute of Brewing 110, 2004: alcohol and adjuncts without protein cost foam.
+TEST_CASE("foam that sinks is traced to strength and to sugar, where there is much of them") {
+    Recipe strong = pale_ale();
+    strong.grist.push_back(grist(sucrose(), 2.5, GristUse::boil, 60));
+    const auto causes = [](const Recipe& recipe) {
+        return settings_behind("head_retention", recipe, brew_at_middle(recipe));
+    };
+    CHECK(causes(pale_ale()).size() == 1);
+    const std::vector<std::string> behind = causes(strong);
+    REQUIRE(behind.size() == 3);
+    CHECK(has(behind[1], "% alcohol"));
+    CHECK(has(behind[2], "of the extract from sugar, corn or rice"));
+}
