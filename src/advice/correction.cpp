@@ -42,9 +42,10 @@ double border_of(const Finding& finding) {
 /// level is.
 class Gauge {
   public:
-    Gauge(const Finding& finding, const Style& style, const Perception& perception) : finding_(finding) {
-        if (const auto attribute = attribute_named(finding.section, finding.attribute)) {
-            habit_ = guide_habits(style, perception)[*attribute];
+    Gauge(const Finding& finding, const Style& style, const Perception& perception)
+        : finding_(finding), attribute_(attribute_named(finding.section, finding.attribute)) {
+        if (attribute_) {
+            habit_ = guide_habits(style, perception)[*attribute_];
         }
     }
 
@@ -68,12 +69,25 @@ class Gauge {
         return beyond(finding_, level_of(tasting), border_of(finding_));
     }
 
+    /// What is wanted beyond the end of the scale, where there is nothing more to take or to add, is had at
+    /// that end if that is in style.
+    double on_scale(double wanted) const {
+        if (finding_.told_by_number || !attribute_) {
+            return wanted;
+        }
+        const double border = border_of(finding_);
+        const double highest = highest_level(*attribute_) - habit_;
+        return finding_.direction == Direction::above ? std::max(wanted, std::min(-habit_, border))
+                                                      : std::min(wanted, std::max(highest, border));
+    }
+
   private:
     double level_of(const Tasting& tasting) const {
         return level_in(tasting, finding_.section, finding_.attribute) - habit_;
     }
 
     const Finding& finding_;
+    std::optional<Attribute> attribute_;
     double habit_ = 0.0;
 };
 
@@ -229,7 +243,8 @@ std::vector<Correction> corrections_of(const Finding& finding, const Tasting& no
     const Gauge gauge(finding, style, perception);
     const double median = median_of(finding, gauge, beer);
     const double wanted = level_inside(finding, style, margin_of(finding));
-    const Aim aim(finding, gauge, style, now.beer, wanted + offset_of_middle(finding, gauge, now, median));
+    const Aim aim(finding, gauge, style, now.beer,
+                  gauge.on_scale(wanted + offset_of_middle(finding, gauge, now, median)));
     const std::vector<Lever> levers = is_no_further_out(finding, median, wanted)
                                           ? std::vector<Lever>()
                                           : levers_for(finding, now.recipe, beer, style);

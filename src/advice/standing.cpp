@@ -77,7 +77,7 @@ Standing by_scale(const HeardRemark& remark, const Tasting& tasting) {
     double middle = middling_color;
     std::vector<double> levels;
     if (attribute) {
-        middle = 0.5 * static_cast<double>(words_of(scale_of(*attribute)).size() - 1);
+        middle = 0.5 * highest_level(*attribute);
         levels = tasting.profile.level[*attribute].draws();
     } else {
         for (const Color& color : tasting.beer.color.total.draws()) {

@@ -33,7 +33,7 @@ struct Sensed {
 /// What is sensed as the guide words it, which is what it is held against.
 Interval80<double> level_of(const Sensed& sensed, Attribute attribute) {
     const double habit = sensed.habits[attribute];
-    const auto top = static_cast<double>(words_of(scale_of(attribute)).size() - 1);
+    const double top = highest_level(attribute);
     const Interval80<double> level = sensed.check.profile.level[attribute].interval();
     const auto worded = [&](double level_sensed) { return std::clamp(level_sensed - habit, 0.0, top); };
     return {worded(level.median), worded(level.low), worded(level.high)};

@@ -36,10 +36,6 @@ double map_error(Attribute attribute, const Perception& perception) {
     return fitted > 0.0 ? fitted : working_error(attribute);
 }
 
-double highest_level(Attribute attribute) {
-    return static_cast<double>(words_of(scale_of(attribute)).size() - 1);
-}
-
 /// The name of the error of an attribute's map among the inputs that are drawn.
 const std::string& input_of(Attribute attribute) {
     static const ByAttribute<std::string> names = [] {

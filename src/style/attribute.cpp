@@ -158,6 +158,10 @@ std::span<const std::string_view> words_of(SensoryScale scale) {
     return intensity_words;
 }
 
+double highest_level(Attribute attribute) {
+    return static_cast<double>(words_of(scale_of(attribute)).size() - 1);
+}
+
 std::optional<double> level_named(SensoryScale scale, std::string_view word) {
     const auto words = words_of(scale);
     const auto found = std::find(words.begin(), words.end(), word);

@@ -88,6 +88,9 @@ std::optional<Section> section_named(std::string_view word);
 /// The words of a scale, lowest first.
 std::span<const std::string_view> words_of(SensoryScale scale);
 
+/// The last word of its scale as a level; the first is level 0.
+double highest_level(Attribute attribute);
+
 /// The level a word stands for on a scale. Words that mean the same are known: `light` is `low`, `moderate`
 /// is `medium`, `strong` is `high`.
 std::optional<double> level_named(SensoryScale scale, std::string_view word);
