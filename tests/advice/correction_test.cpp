@@ -419,17 +419,20 @@ TEST_CASE("what dries is traced to the dry hops or to the roast that bring it, a
     CHECK(has(of_both->causes.back(), "Magnum as dry hop"));
 
     // Half of it each: either is cut to what is not noticed any more, and no further than to nothing.
-    Recipe two = hoppy;
-    two.hops.back().mass = 120.0 * gram;
-    two.hops.push_back(two.hops.back());
-    two.hops.back().hop.name = "Citra";
-    two.hops.back().position.line = 31;
-    const Check twice =
-        check(two, style, Handbook{usual_handbook().score_sheet, usual_palate(), PhraseBook()});
-    const AdvisedFinding* of_two = finding_named(twice, "mouthfeel.astringency.above");
-    REQUIRE(of_two != nullptr);
-    REQUIRE(!of_two->corrections.empty());
-    CHECK(has(of_two->corrections.front(), "as dry hop from 120 g to"));
+    for (double grams = 115.0; grams <= 145.0; grams += 5.0) {
+        Recipe two = hoppy;
+        two.hops.back().mass = grams * gram;
+        two.hops.push_back(two.hops.back());
+        two.hops.back().hop.name = "Citra";
+        two.hops.back().position.line = 31;
+        const Check twice =
+            check(two, style, Handbook{usual_handbook().score_sheet, usual_palate(), PhraseBook()});
+        const AdvisedFinding* of_two = finding_named(twice, "mouthfeel.astringency.above");
+        CAPTURE(grams);
+        REQUIRE(of_two != nullptr);
+        REQUIRE(!of_two->corrections.empty());
+        CHECK(has(of_two->corrections.front(), "as dry hop from"));
+    }
 }
 
 TEST_CASE("creaminess is traced to the grain and the lactose that give it, and cut there") {
