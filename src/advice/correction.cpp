@@ -216,7 +216,7 @@ double steps_outside(const Finding& finding) {
 }
 
 std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
-    const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
+    const Phrase phrase = phrase_on(finding, phrases);
     return finding.direction == Direction::above ? phrase.lower : phrase.raise;
 }
 

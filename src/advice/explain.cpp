@@ -64,8 +64,7 @@ std::vector<std::string> corrections_of(const ExplainedRemark& remark, const Ben
         return in_words(corrections_of(standing.finding, taste_at_middle(bench.tasting.recipe, perception),
                                        bench.tasting.beer, *bench.style, perception, bench.handbook.phrases));
     }
-    const Phrase phrase =
-        bench.handbook.phrases.phrase_for(std::string(word_of(standing.finding.section)), remark.attribute);
+    const Phrase phrase = phrase_on(standing.finding, bench.handbook.phrases);
     const std::string& advice = remark.direction == Direction::above ? phrase.lower : phrase.raise;
     return advice.empty() ? std::vector<std::string>() : std::vector<std::string>{advice};
 }

@@ -133,6 +133,18 @@ bool is_likely_inside(const Finding& finding) {
            finding.level <= finding.accepted_high + rounding;
 }
 
+Phrase phrase_on(const Finding& finding, const PhraseBook& phrases) {
+    constexpr double hardly_any = 0.5;
+    Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
+    if (finding.accepted_low > hardly_any && !phrase.more_than_asked.empty()) {
+        phrase.above = phrase.more_than_asked;
+    }
+    if (finding.accepted_low > hardly_any && !phrase.temper.empty()) {
+        phrase.lower = phrase.temper;
+    }
+    return phrase;
+}
+
 std::string note_on(const Strength& strength, const PhraseBook& phrases) {
     const Attribute attribute = strength.attribute;
     const Phrase phrase =
@@ -144,7 +156,7 @@ std::string note_on(const Strength& strength, const PhraseBook& phrases) {
 
 std::string note_on(const Finding& finding, const Beer& beer, const Style& style, const PhraseBook& phrases,
                     const std::optional<Style>& base_style) {
-    const Phrase phrase = phrases.phrase_for(std::string(word_of(finding.section)), finding.attribute);
+    const Phrase phrase = phrase_on(finding, phrases);
     const std::string& said = finding.direction == Direction::above ? phrase.above : phrase.below;
     const std::string effect = is_missing(finding) ? "" : said;
     const std::string asking = who_asks(finding, style, base_style);

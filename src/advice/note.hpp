@@ -19,6 +19,10 @@ std::string note_on(const Finding& finding, const Beer& beer, const Style& style
 /// What a judge would write first: something that the beer does right by its style.
 std::string note_on(const Strength& strength, const PhraseBook& phrases);
 
+/// The words for what a finding is about; for a style that asks for some of it, those that fit there in place
+/// of those for a style that wants none.
+Phrase phrase_on(const Finding& finding, const PhraseBook& phrases);
+
 /// The levels that a finding's style accepts, in the words of the scale: `low to medium-low`.
 std::string accepted_in_words(const Finding& finding);
 

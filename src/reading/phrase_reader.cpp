@@ -21,6 +21,8 @@ std::pair<std::string, Phrase> read_phrase(const Node& node, FaultLog& faults) {
     phrase.right = fields.optional<std::string>("right").value_or("");
     phrase.lower = fields.optional<std::string>("lower").value_or("");
     phrase.raise = fields.optional<std::string>("raise").value_or("");
+    phrase.more_than_asked = fields.optional<std::string>("more_than_asked").value_or("");
+    phrase.temper = fields.optional<std::string>("temper").value_or("");
     fields.refuse_others();
     return {std::move(attribute), std::move(phrase)};
 }

@@ -124,6 +124,7 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
                                                            .lactose = beer.lactose,
                                                            .sour = beer.sour});
     ByAttribute<std::optional<double>> levels;
+    levels[Attribute::aroma_sour] = beer.sour * share_in_the_nose(Attribute::aroma_sour);
     levels[Attribute::flavor_bitterness] =
         bitterness_level(perception.bitterness, beer.bitterness, beer.original_gravity, beer.sour, roast);
     levels[Attribute::flavor_balance] = balance_level(

@@ -32,8 +32,8 @@ struct MiddleOfStyle {
 std::optional<MiddleOfStyle> middle_of(const Style& style);
 
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
-/// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, carbonation,
-/// warmth.
+/// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, creaminess,
+/// carbonation, warmth; and for the sourness that is smelled, which follows what is tasted.
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
                                                     const Perception& perception);
 

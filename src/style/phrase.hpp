@@ -17,6 +17,10 @@ struct Phrase {
     std::string right;  ///< what it does for the beer where it is as the style asks
     std::string lower;  ///< what in brewing lowers it, where no amount can be worked out
     std::string raise;
+
+    // Instead of `above` and `lower` where the style asks for some of it; empty where these fit there too.
+    std::string more_than_asked;
+    std::string temper;
 };
 
 /// The words that notes are made of.

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "tests/has.hpp"
+#include "tests/support/guide.hpp"
 #include "tests/support/judging.hpp"
 
 using namespace entrywise;
@@ -30,7 +31,9 @@ PhraseBook phrases() {
                                               .below = "the finish lacks an edge",
                                               .right = "it holds the malt in check",
                                               .lower = "cut the bittering hops",
-                                              .raise = "more bittering hops"};
+                                              .raise = "more bittering hops",
+                                              .more_than_asked = "it is sharper than asked",
+                                              .temper = "a little less bittering"};
     return book;
 }
 
@@ -43,7 +46,7 @@ TEST_CASE("a note names what is sensed, what the style asks and what it does to 
     CHECK(has(note, "high"));
     CHECK(has(note, "low to medium-low"));
     CHECK(has(note, "Harbor Ale"));
-    CHECK(has(note, "it lingers past the malt"));
+    CHECK(has(note, "it is sharper than asked"));
     CHECK_FALSE(has(note, "lacks an edge"));
     CHECK(note.front() == 'B');
     CHECK(note.back() == '.');
@@ -54,6 +57,20 @@ TEST_CASE("too little has the words for too little") {
         note_on(bitter(2.0, 4.0, 5.0, Direction::below), plain_beer(), Style(), phrases());
     CHECK(has(note, "the finish lacks an edge"));
     CHECK(has(note, "medium to medium-high"));
+}
+
+TEST_CASE("where a style asks for some of it, too much has the words for more than asked") {
+    const PhraseBook book = phrases();
+    CHECK(phrase_on(bitter(6.0, 2.0, 3.0), book).lower == "a little less bittering");
+    CHECK(phrase_on(bitter(6.0, 0.0, 3.0), book).lower == "cut the bittering hops");
+    CHECK(has(note_on(bitter(6.0, 2.0, 3.0), plain_beer(), Style(), book), "it is sharper than asked"));
+    CHECK(has(note_on(bitter(6.0, 0.0, 3.0), plain_beer(), Style(), book), "it lingers past the malt"));
+    const PhraseBook usual = usual_phrases();
+    Finding sour = bitter(5.0, 2.0, 2.0);
+    sour.attribute = "sour";
+    CHECK_FALSE(has(phrase_on(sour, usual).lower, "no souring culture"));
+    sour.accepted_low = sour.accepted_high = 0.0;
+    CHECK(has(phrase_on(sour, usual).lower, "no souring culture"));
 }
 
 TEST_CASE("an attribute without phrases is named by its own word") {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "tests/support/judging.hpp"
+#include "tests/support/palate.hpp"
 #include "tests/within.hpp"
 
 using namespace entrywise;
@@ -30,6 +31,21 @@ TEST_CASE("oats thicken the middle of a style, unless a mixed culture takes what
         style.fermentation = wild;
         CHECK(middle_of(style)->grain_body == 0.0 * gram_per_liter);
     }
+}
+
+// Common practice: oats make a beer creamy, and what tastes sour smells somewhat less so.
+TEST_CASE("the middle of a style is as creamy as its grain and smells of what is sour in it") {
+    Style style = style_about_plain_beer();
+    const auto level = [&style](Attribute attribute) {
+        return *levels_at_middle(*middle_of(style), usual_palate())[attribute];
+    };
+    const double plain = level(Attribute::mouthfeel_creaminess);
+    style.custom.grist_typical = {"flaked oats"};
+    CHECK(level(Attribute::mouthfeel_creaminess) > plain + 0.5);
+    CHECK(level(Attribute::aroma_sour) == 0.0);
+    style.expected[Attribute::flavor_sour] = Expectation{3.0, 5.0, false};
+    CHECK(level(Attribute::aroma_sour) > 3.0);
+    CHECK(level(Attribute::aroma_sour) < 4.0);
 }
 
 TEST_CASE("a style that lacks one of the five numbers has no middle") {
