@@ -34,6 +34,11 @@ std::string strength_against_foam(const Beer& beer) {
     return beer.alcohol.median() > alcohol_that_foam_bears ? alcohol_of(beer) : std::string();
 }
 
+std::string sourness_against_foam(const Beer& beer) {
+    constexpr double noticeable = 1.0;
+    return beer.drivers.sour.median() >= noticeable ? "sourness" : std::string();
+}
+
 std::string adjuncts_against_foam(const Beer& beer) {
     const double share = beer.drivers.adjunct_share;
     return share > adjuncts_that_foam_bears
@@ -105,7 +110,8 @@ std::vector<std::string> all_settings_behind(const std::string& attribute, const
         return {fermentation_of(recipe)};
     }
     if (attribute == "head_retention") {
-        return {carbonation_of(beer), strength_against_foam(beer), adjuncts_against_foam(beer)};
+        return {carbonation_of(beer), strength_against_foam(beer), adjuncts_against_foam(beer),
+                sourness_against_foam(beer)};
     }
     if (attribute == "carbonation" || attribute == "head_size" || attribute == "creaminess") {
         return {carbonation_of(beer)};

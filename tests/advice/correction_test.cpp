@@ -468,4 +468,7 @@ TEST_CASE("foam that sinks is traced to strength and to sugar, where there is mu
     REQUIRE(behind.size() == 3);
     CHECK(has(behind[1], "% alcohol"));
     CHECK(has(behind[2], "of the extract from sugar, corn or rice"));
+    Beer sour = brew_at_middle(pale_ale());
+    sour.drivers.sour = always(4.0);
+    CHECK(settings_behind("head_retention", pale_ale(), sour).back() == "sourness");
 }
