@@ -10,6 +10,7 @@
 #include "brewing/balling.hpp"
 #include "brewing/color.hpp"
 #include "quantity/plato.hpp"
+#include "sensing/appearance.hpp"
 #include "sensing/bitterness.hpp"
 #include "sensing/grain.hpp"
 #include "sensing/nose.hpp"
@@ -104,6 +105,13 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     if (names_any(style.custom.grist_typical, {"lactose"})) {
         beer.lactose = 20.0 * gram_per_liter;
     }
+    // Wheat as above, and a fifth of the extract from what brings no protein where that is typical.
+    if (names_any(style.custom.grist_typical, {"wheat"})) {
+        beer.grain_head = 30.0 * gram_per_liter;
+    }
+    if (names_any(style.custom.grist_typical, {"sugar", "candi", "corn", "rice"})) {
+        beer.adjunct_share = 0.2;
+    }
     beer.roast = roast_in(beer);
     beer.caramel = caramel_in(beer, style.custom);
     if (const auto& sour = style.expected[Attribute::flavor_sour]) {
@@ -149,6 +157,9 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     levels[Attribute::mouthfeel_creaminess] =
         creaminess_level(body, beer.grain_body, beer.lactose, beer.carbonation, false);
     levels[Attribute::mouthfeel_carbonation] = carbonation_level(beer.carbonation);
+    levels[Attribute::appearance_head_size] = head_size_level(beer.carbonation, beer.grain_head);
+    levels[Attribute::appearance_head_retention] = head_retention_level(
+        beer.grain_head, beer.bitterness, beer.alcohol, beer.adjunct_share, beer.carbonation, beer.sour);
     return levels;
 }
 

@@ -22,7 +22,9 @@ struct MiddleOfStyle {
     Color color;
     double malt_richness = 1.0;  ///< what its color says of its base malts
     Concentration grain_body;
+    Concentration grain_head;
     Concentration lactose;
+    double adjunct_share = 0.0;
     Concentration roast;
     Concentration caramel;
     double sour = 0.0;  ///< middle of what the style accepts
@@ -33,7 +35,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style);
 
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
 /// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, creaminess,
-/// carbonation, warmth; and for the sourness that is smelled, which follows what is tasted.
+/// carbonation, warmth, head; and for the sourness that is smelled, which follows what is tasted.
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
                                                     const Perception& perception);
 

@@ -123,6 +123,11 @@ TEST_CASE("each of two levers that a beer needs is told, and the same change to 
     CHECK(has(finding_named(strong, "flavor.alcohol.above")->corrections.front(), "cut all fermentables"));
     CHECK(finding_named(strong, "mouthfeel.warmth.above")->corrections.front() ==
           "the change for alcohol (flavor) mends this too");
-    const Check ferry = checked(demo("first-ferry"), guide_style("18B"));
-    CHECK(has(finding_named(ferry, "appearance.head_size.below")->corrections.front(), "carbonate to"));
+    const Check bitter = checked(demo("slack-tide"), guide_style("21A"));
+    const AdvisedFinding* const caramel = finding_named(bitter, "flavor.caramel.above");
+    const AdvisedFinding* const bitterness = finding_named(bitter, "flavor.bitterness.above");
+    REQUIRE(caramel != nullptr);
+    REQUIRE(bitterness != nullptr);
+    CHECK(has(caramel->corrections.front(), "cut crystal"));
+    CHECK(has(bitterness->corrections.front(), "cut Columbus"));
 }

@@ -48,6 +48,25 @@ TEST_CASE("the middle of a style is as creamy as its grain and smells of what is
     CHECK(level(Attribute::aroma_sour) < 4.0);
 }
 
+// Common practice: wheat and gas hold up foam, sugar and corn do not.
+TEST_CASE("the middle of a style has the head of its customary gas and grist") {
+    Style style = style_about_plain_beer();
+    const auto level = [&style](Attribute attribute) {
+        return *levels_at_middle(*middle_of(style), usual_palate())[attribute];
+    };
+    const double size = level(Attribute::appearance_head_size);
+    const double retention = level(Attribute::appearance_head_retention);
+    style.custom.grist_typical = {"wheat"};
+    CHECK(level(Attribute::appearance_head_size) > size);
+    CHECK(level(Attribute::appearance_head_retention) > retention);
+    style.custom.grist_typical = {"sugar"};
+    CHECK(level(Attribute::appearance_head_size) == size);
+    CHECK(level(Attribute::appearance_head_retention) < retention);
+    style.custom.grist_typical.clear();
+    style.custom.carbonation = Span<Carbonation>{3.4 * volume_of_co2, 3.8 * volume_of_co2};
+    CHECK(level(Attribute::appearance_head_size) > size + 1.0);
+}
+
 TEST_CASE("a style that lacks one of the five numbers has no middle") {
     Style style = style_about_plain_beer();
     style.ranges.original_gravity = {};
