@@ -100,7 +100,7 @@ Sheet judge(const Impression& beer, const Yardstick& yardstick, const Tariff& ta
         sheet.findings.begin(), sheet.findings.end(),
         [](const Finding& first, const Finding& second) { return first.points > second.points; });
     const Style& style = *yardstick.style;
-    sheet.strengths = strengths_of(deviations, sheet.findings, beer.beer(), beer.profile());
+    sheet.strengths = strengths_of(deviations, sheet.findings, beer.beer(), beer.profile(), tariff);
     sheet.numbers = check_numbers(beer, style.ranges);
     for (const Section section : sheet_sections) {
         sheet.at_risk[section] = summary(account.at_risk(section));

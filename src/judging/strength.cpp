@@ -45,6 +45,16 @@ bool has_finding(const std::vector<Finding>& findings, std::string_view attribut
                        [&](const Finding& finding) { return finding.attribute == attribute; });
 }
 
+/// Whether what shows the same cause of the score sheet has a finding: a beer too bitter is not praised for
+/// its balance.
+bool is_beside_a_finding(const Deviation& deviation, const std::vector<Deviation>& deviations,
+                         const std::vector<Finding>& findings, const Tariff& tariff) {
+    const auto cause = tariff.cause_of(place_of(deviation));
+    return cause && std::any_of(deviations.begin(), deviations.end(), [&](const Deviation& other) {
+               return tariff.cause_of(place_of(other)) == cause && has_finding(findings, word_of(other));
+           });
+}
+
 struct Marked {
     const Deviation* deviation = nullptr;
     double mark = 0.0;
@@ -54,13 +64,14 @@ struct Marked {
 
 std::vector<Strength> strengths_of(const std::vector<Deviation>& deviations,
                                    const std::vector<Finding>& findings, const Beer& beer,
-                                   const Profile& profile) {
+                                   const Profile& profile, const Tariff& tariff) {
     std::vector<Marked> marked;
     for (const Deviation& deviation : deviations) {
         const auto attribute = deviation.attribute;
         const double mark = attribute ? mark_of_style(scale_of(*attribute), deviation) : 0.0;
         if (!deviation.assumed && mark > 0.0 && share_inside(deviation) >= likely &&
-            !has_finding(findings, word_of(*attribute))) {
+            !has_finding(findings, word_of(*attribute)) &&
+            !is_beside_a_finding(deviation, deviations, findings, tariff)) {
             marked.push_back({&deviation, mark});
         }
     }

@@ -139,3 +139,16 @@ TEST_CASE("what marks a style and is inside is named, nothing that has a finding
     REQUIRE(sheet.strengths.size() == 1);
     CHECK(sheet.strengths.front().attribute == Attribute::flavor_malt);
 }
+
+// Common practice: who finds a beer too bitter does not praise its balance.
+TEST_CASE("nothing is praised that shows the same as a finding") {
+    Style style = style_that_expects(Attribute::flavor_balance, 4.0, 5.0);
+    Profile profile = plain_profile();
+    profile.level[Attribute::flavor_balance] = always(4.5);
+    profile.level[Attribute::flavor_bitterness] = always(6.0);
+    const auto praised = [&] { return judge(plain_beer(), profile, style, fifty_points()).strengths; };
+    REQUIRE(praised().size() == 1);
+    CHECK(praised().front().attribute == Attribute::flavor_balance);
+    style.expected[Attribute::flavor_bitterness] = Expectation{1.0, 3.0, false};
+    CHECK(praised().empty());
+}
