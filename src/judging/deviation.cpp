@@ -16,7 +16,8 @@ double steps_outside(double level, double low, double high) {
 }
 
 /// A trait that a style asks for at low or more and that is not there at all is missing, which is never less
-/// than a plain miss of two steps (working values).
+/// than a plain miss of two steps (working values). Where a guide words by habit what is hardly there, that
+/// is not missing.
 constexpr double asked_for_from = 2.0;
 constexpr double absent_below = 0.5;
 constexpr double steps_of_missing = -2.0;
@@ -111,19 +112,24 @@ bool is_any(const std::vector<double>& steps) {
     return std::any_of(steps.begin(), steps.end(), [](double step) { return step != 0.0; });
 }
 
+/// A level as the guide words it: past the first or the last word of the scale there is none.
+double worded(double level, double habit, double highest) {
+    return std::min(std::max(level - habit, 0.0), highest);
+}
+
 /// How far outside the accepted words a level is, draw by draw.
-std::vector<double> steps_by_words(std::span<const double> level, double habit,
+std::vector<double> steps_by_words(std::span<const double> level, double habit, double highest,
                                    const Expectation& expectation) {
     std::vector<double> steps(level.size());
     for (std::size_t draw = 0; draw < level.size(); ++draw) {
-        steps[draw] = steps_outside(level[draw] - habit, expectation.low, expectation.high);
+        steps[draw] = steps_outside(worded(level[draw], habit, highest), expectation.low, expectation.high);
     }
     return steps;
 }
 
-void count_missing(std::vector<double>& steps, std::span<const double> level) {
+void count_missing(std::vector<double>& steps, std::span<const double> level, double absent) {
     for (std::size_t draw = 0; draw < level.size(); ++draw) {
-        steps[draw] = level[draw] < absent_below ? std::min(steps[draw], steps_of_missing) : steps[draw];
+        steps[draw] = level[draw] < absent ? std::min(steps[draw], steps_of_missing) : steps[draw];
     }
 }
 
@@ -153,16 +159,18 @@ Deviation deviation_of(Attribute attribute, const Expectation& expectation, doub
                         .told_by_number = false};
     const Span<double>& reach = beer.reach(attribute);
     const std::vector<double> by_number = steps_by_number(attribute, beer, style.ranges);
-    const bool may_be_missing = is_asked_for(attribute, expectation) && reach.low < absent_below;
-    const bool is_inside_by_words =
-        reach.low >= expectation.low + habit && reach.high <= expectation.high + habit;
+    const double absent = absent_below + std::min(habit, 0.0);
+    const bool may_be_missing = is_asked_for(attribute, expectation) && reach.low < absent;
+    const double highest = highest_level(attribute);
+    const bool is_inside_by_words = worded(reach.low, habit, highest) >= expectation.low &&
+                                    worded(reach.high, habit, highest) <= expectation.high;
     if (is_inside_by_words && by_number.empty() && !may_be_missing) {
         return deviation;
     }
     const std::span<const double> level = beer.level(attribute);
-    deviation.steps = steps_by_words(level, habit, expectation);
+    deviation.steps = steps_by_words(level, habit, highest, expectation);
     if (may_be_missing) {
-        count_missing(deviation.steps, level);
+        count_missing(deviation.steps, level, absent);
     }
     if (is_any(deviation.steps)) {
         weigh_by_numbers(deviation.steps, attribute, beer, style.ranges, score_sheet.in_range_weight);

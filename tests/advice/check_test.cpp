@@ -131,3 +131,24 @@ TEST_CASE("each of two levers that a beer needs is told, and the same change to 
     CHECK(has(caramel->corrections.front(), "cut crystal"));
     CHECK(has(bitterness->corrections.front(), "cut Columbus"));
 }
+
+TEST_CASE("no beer falls short of what a style wants none of, or goes past the last word of a scale") {
+    constexpr std::size_t every = 6;
+    int sensed = 0;
+    check_demo_beers(every, [&sensed](const std::string& name, const Check& now) {
+        for (const Finding& finding : now.sheet.findings) {
+            const auto attribute = attribute_named(finding.section, finding.attribute);
+            if (!attribute || finding.told_by_number) {
+                continue;
+            }
+            CAPTURE(name);
+            CAPTURE(now.style.name);
+            CAPTURE(id_of(finding));
+            CHECK((finding.direction == Direction::above || finding.accepted_low > 0.0));
+            CHECK(
+                (finding.direction == Direction::below || finding.accepted_high < highest_level(*attribute)));
+            ++sensed;
+        }
+    });
+    CHECK(sensed > 500);
+}
