@@ -12,6 +12,7 @@
 #include "quantity/plato.hpp"
 #include "sensing/appearance.hpp"
 #include "sensing/bitterness.hpp"
+#include "sensing/customary_toast.hpp"
 #include "sensing/grain.hpp"
 #include "sensing/nose.hpp"
 #include "sensing/palate.hpp"
@@ -114,6 +115,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     }
     beer.roast = roast_in(beer);
     beer.caramel = caramel_in(beer, style.custom);
+    beer.toast = customary_toast(style.custom, beer.original_extract);
     if (const auto& sour = style.expected[Attribute::flavor_sour]) {
         beer.sour = 0.5 * (sour->low + sour->high);
     }
@@ -123,6 +125,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, const Perception& perception) {
     const double roast = roast_level(perception.roast, beer.roast);
     const double caramel = caramel_level(perception.caramel, beer.caramel);
+    const double toast = toast_level(beer.toast);
     const double malt = malt_level(perception.malt, beer.real_extract, beer.malt_richness,
                                    bitterness_ratio(beer.bitterness, beer.original_gravity), beer.sour);
     const double finish = finish_level(perception.finish, {.real_extract = beer.real_extract,
@@ -143,6 +146,8 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     levels[Attribute::aroma_malt] = malt * share_in_the_nose(Attribute::aroma_malt);
     levels[Attribute::flavor_roast] = roast;
     levels[Attribute::aroma_roast] = roast * share_in_the_nose(Attribute::aroma_roast);
+    levels[Attribute::flavor_toast] = toast;
+    levels[Attribute::aroma_toast] = toast * share_in_the_nose(Attribute::aroma_toast);
     levels[Attribute::flavor_caramel] = caramel;
     levels[Attribute::aroma_caramel] = caramel * share_in_the_nose(Attribute::aroma_caramel);
     levels[Attribute::flavor_alcohol] = alcohol_level(perception.alcohol_flavor, beer.alcohol);

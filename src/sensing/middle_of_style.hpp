@@ -27,6 +27,7 @@ struct MiddleOfStyle {
     double adjunct_share = 0.0;
     Concentration roast;
     Concentration caramel;
+    Concentration toast;
     double sour = 0.0;  ///< middle of what the style accepts
 };
 
@@ -35,7 +36,8 @@ std::optional<MiddleOfStyle> middle_of(const Style& style);
 
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
 /// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, creaminess,
-/// carbonation, warmth, head; and for the sourness that is smelled, which follows what is tasted.
+/// carbonation, warmth, head; and for toast, which customary malts tell, and the sourness that is smelled,
+/// which follows what is tasted.
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
                                                     const Perception& perception);
 
