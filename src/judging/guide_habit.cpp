@@ -6,6 +6,22 @@
 
 namespace entrywise {
 
+namespace {
+
+/// Where in the accepted words a level in the middle of the style belongs: where it is, or half a step inside
+/// their border, as what is brewed to the middle of a style is no border case (working value). An end of the
+/// scale is no border.
+double heart_of(Attribute attribute, const Expectation& expectation, double level) {
+    constexpr double inside = 0.5;
+    const double margin = std::min(inside, 0.5 * (expectation.high - expectation.low));
+    const double low = expectation.low > 0.0 ? expectation.low + margin : expectation.low;
+    const double high =
+        expectation.high < highest_level(attribute) ? expectation.high - margin : expectation.high;
+    return std::clamp(level, low, high);
+}
+
+}  // namespace
+
 ByAttribute<double> guide_habits(const Style& style, const Perception& perception) {
     ByAttribute<double> habits;
     const auto middle = middle_of(style);
@@ -15,8 +31,7 @@ ByAttribute<double> guide_habits(const Style& style, const Perception& perceptio
     const ByAttribute<std::optional<double>> levels = levels_at_middle(*middle, perception);
     for (const Attribute attribute : all_attributes()) {
         if (const auto& expectation = style.expected[attribute]; expectation && levels[attribute]) {
-            const double level = *levels[attribute];
-            habits[attribute] = level - std::clamp(level, expectation->low, expectation->high);
+            habits[attribute] = *levels[attribute] - heart_of(attribute, *expectation, *levels[attribute]);
         }
     }
     return habits;

@@ -9,7 +9,8 @@ namespace entrywise {
 /// at the middle of its range, give: positive where the numbers give more than the word says. Guides word
 /// some styles by habit: a Belgian ale of nine percent is called hardly warming, an imperial stout that
 /// finishes at 1.024 dry. A judge who reads the word has that very beer in mind, so a level is held against
-/// the word after this is taken off. Zero where the two agree, and for attributes that no number decides.
+/// the word after this is taken off. What is left lies half a step inside the words, not on their border.
+/// Zero where the two agree so, and for attributes that no number decides.
 ByAttribute<double> guide_habits(const Style& style, const Perception& perception);
 
 }  // namespace entrywise

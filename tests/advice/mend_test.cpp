@@ -110,7 +110,7 @@ TEST_CASE("a beer too strong is made from less, and what is scaled together is o
     CHECK(alcohol(proposal.beer) < alcohol(mending.beer) - 0.5);
     const bool together =
         std::any_of(mending.proposals.begin(), mending.proposals.end(), [](const Proposal& each) {
-            return changes(each, "all fermentables together") || changes(each, "volume of wort");
+            return changes(each, "fermentables together") || changes(each, "volume of wort");
         });
     CHECK(together);
 }
