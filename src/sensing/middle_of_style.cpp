@@ -116,6 +116,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     beer.roast = roast_in(beer);
     beer.caramel = caramel_in(beer, style.custom);
     beer.toast = customary_toast(style.custom, beer.original_extract);
+    beer.yeast = customary_yeast(style.custom, beer.original_gravity);
     if (const auto& sour = style.expected[Attribute::flavor_sour]) {
         beer.sour = 0.5 * (sour->low + sour->high);
     }
@@ -148,6 +149,10 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     levels[Attribute::aroma_roast] = roast * share_in_the_nose(Attribute::aroma_roast);
     levels[Attribute::flavor_toast] = toast;
     levels[Attribute::aroma_toast] = toast * share_in_the_nose(Attribute::aroma_toast);
+    if (beer.yeast) {
+        levels[Attribute::aroma_ester] = levels[Attribute::flavor_ester] = beer.yeast->ester;
+        levels[Attribute::aroma_phenol] = levels[Attribute::flavor_phenol] = beer.yeast->phenol;
+    }
     levels[Attribute::flavor_caramel] = caramel;
     levels[Attribute::aroma_caramel] = caramel * share_in_the_nose(Attribute::aroma_caramel);
     levels[Attribute::flavor_alcohol] = alcohol_level(perception.alcohol_flavor, beer.alcohol);

@@ -3,6 +3,7 @@
 #include <optional>
 
 #include "quantity/quantities.hpp"
+#include "sensing/customary_yeast.hpp"
 #include "style/perception.hpp"
 #include "style/style.hpp"
 
@@ -29,6 +30,7 @@ struct MiddleOfStyle {
     Concentration caramel;
     Concentration toast;
     double sour = 0.0;  ///< middle of what the style accepts
+    std::optional<YeastLevels> yeast;
 };
 
 /// Nothing where the style prints no closed range of one of the five numbers.
@@ -36,8 +38,8 @@ std::optional<MiddleOfStyle> middle_of(const Style& style);
 
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
 /// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, creaminess,
-/// carbonation, warmth, head; and for toast, which customary malts tell, and the sourness that is smelled,
-/// which follows what is tasted.
+/// carbonation, warmth, head; for toast, esters and phenols, which customary malts and yeasts tell; and for
+/// the sourness that is smelled, which follows what is tasted.
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
                                                     const Perception& perception);
 
