@@ -159,6 +159,8 @@ inline const std::vector<Push>& pushes() {
         {"dark candi syrup", [](R& r, const L& l) { return add_malt(r, l, "candi syrup dark", 0.2); }},
         {"dextrose", [](R& r, const L& l) { return add_malt(r, l, "dextrose", 0.3); }},
         {"oats", [](R& r, const L& l) { return add_malt(r, l, "flaked oats", 0.3); }},
+        {"chocolate malt", [](R& r, const L& l) { return add_malt(r, l, "chocolate malt", 0.08); }},
+        {"melanoidin malt", [](R& r, const L& l) { return add_malt(r, l, "melanoidin malt", 0.25); }},
     };
     return all;
 }
