@@ -13,7 +13,8 @@
 namespace entrywise {
 
 /// One thing that a brewer can turn in a recipe: how the recipe looks at a setting, and how the change is
-/// told. The setting runs between two ends; what is sensed moves with it one way.
+/// told. The setting runs between two ends; what is sensed moves one way from where the recipe stands to
+/// either end.
 struct Lever {
     double now = 0.0;  ///< where the recipe stands
     double lowest = 0.0;

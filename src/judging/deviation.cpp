@@ -5,6 +5,7 @@
 #include <optional>
 #include <span>
 
+#include "judging/guide_habit.hpp"
 #include "judging/palate_step.hpp"
 
 namespace entrywise {
@@ -110,11 +111,6 @@ std::vector<double> steps_by_number(Attribute attribute, const Impression& beer,
 
 bool is_any(const std::vector<double>& steps) {
     return std::any_of(steps.begin(), steps.end(), [](double step) { return step != 0.0; });
-}
-
-/// A level as the guide words it: past the first or the last word of the scale there is none.
-double worded(double level, double habit, double highest) {
-    return std::min(std::max(level - habit, 0.0), highest);
 }
 
 /// How far outside the accepted words a level is, draw by draw.

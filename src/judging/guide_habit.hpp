@@ -1,5 +1,7 @@
 #pragma once
 
+#include <algorithm>
+
 #include "style/perception.hpp"
 #include "style/style.hpp"
 
@@ -12,5 +14,11 @@ namespace entrywise {
 /// the word after this is taken off. What is left lies half a step inside the words, not on their border.
 /// Zero where the two agree so, and for attributes that no number decides.
 ByAttribute<double> guide_habits(const Style& style, const Perception& perception);
+
+/// A level as the guide words it, on a scale that ends at `highest`: past the first or the last word there is
+/// none.
+inline double worded(double level, double habit, double highest) {
+    return std::min(std::max(level - habit, 0.0), highest);
+}
 
 }  // namespace entrywise

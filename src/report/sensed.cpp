@@ -35,8 +35,7 @@ Interval80<double> level_of(const Sensed& sensed, Attribute attribute) {
     const double habit = sensed.habits[attribute];
     const double top = highest_level(attribute);
     const Interval80<double> level = sensed.check.profile.level[attribute].interval();
-    const auto worded = [&](double level_sensed) { return std::clamp(level_sensed - habit, 0.0, top); };
-    return {worded(level.median), worded(level.low), worded(level.high)};
+    return {worded(level.median, habit, top), worded(level.low, habit, top), worded(level.high, habit, top)};
 }
 
 bool is_absent(const Sensed& sensed, Attribute attribute) {

@@ -20,16 +20,15 @@ struct ClarityInputs {
 /// steps are working values.
 double clarity_level(const ClarityInputs& inputs);
 
+/// What foam bears of either before it sinks sooner; adjuncts as a part of the extract.
+inline constexpr AlcoholByVolume alcohol_that_foam_bears = 7.0 * percent_by_volume;
+inline constexpr double adjuncts_that_foam_bears = 0.15;
+
 /// How much head stands after pouring, and how long it lasts, on the intensity scale. For foam: protein of
 /// wheat and flaked barley, iso-alpha-acids, carbonation; against it: alcohol, sugar and unmalted rice or
 /// maize (Bamforth, Journal of the Institute of Brewing 110, 2004; Ferreira et al., Journal of Agricultural
 /// and Food Chemistry 53, 2005). The steps are working values.
 double head_size_level(Carbonation carbonation, Concentration grain_head);
-
-/// What foam bears of either before it sinks sooner; adjuncts as a part of the extract.
-inline constexpr AlcoholByVolume alcohol_that_foam_bears = 7.0 * percent_by_volume;
-inline constexpr double adjuncts_that_foam_bears = 0.15;
-
 double head_retention_level(Concentration grain_head, Bitterness bitterness, AlcoholByVolume alcohol,
                             double adjunct_share, Carbonation carbonation, double sour);
 
