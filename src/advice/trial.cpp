@@ -20,7 +20,7 @@ constexpr Duration cold_step = 7.0 * day;
 constexpr Carbonation carbonation_step = 0.3 * volume_of_co2;
 
 /// Changes below these are nothing: a twentieth of a step of a scale, a tenth of an SRM (working values).
-constexpr double least_change = 0.05;
+constexpr double least_level_change = 0.05;
 constexpr double least_color_change = 0.1;
 
 bool is_of_strength(const std::string& attribute) {
@@ -191,7 +191,7 @@ std::vector<Pull> Trials::that_move(Section section, const std::string& attribut
     };
     const double level = level_of(as_it_is_);
     const Asked other = is_of_strength(attribute) ? Asked::of_character : Asked::of_strength;
-    const double least = attribute == "color" ? least_color_change : least_change;
+    const double least = attribute == "color" ? least_color_change : least_level_change;
     std::vector<Pull> pulls;
     double all = 0.0;
     for (const Trial& trial : trials_) {
