@@ -11,10 +11,17 @@ double malt_color_units(ColorLoad load) {
     return in(load, malt_color_unit);
 }
 
+constexpr double morey_factor = 1.4922;
+constexpr double morey_power = 0.6859;
+
 }  // namespace
 
 Color morey_color(ColorLoad load) {
-    return 1.4922 * std::pow(malt_color_units(load), 0.6859) * srm;
+    return morey_factor * std::pow(malt_color_units(load), morey_power) * srm;
+}
+
+ColorLoad morey_load(Color color) {
+    return std::pow(in(color, srm) / morey_factor, 1.0 / morey_power) * malt_color_unit;
 }
 
 Color daniels_color(ColorLoad load) {

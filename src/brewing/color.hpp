@@ -17,6 +17,8 @@ inline constexpr ColorLoad malt_color_unit = ColorLoad(lovibond * (pound / gallo
 /// A smooth curve through the three below. Valid to 50 SRM. Source: Morey, Hop and malt color in the beer,
 /// web note, 1995.
 Color morey_color(ColorLoad load);
+/// The load of which `morey_color` makes this color.
+ColorLoad morey_load(Color color);
 /// Valid above 11 units. Source: Daniels, Designing great beers, 1996.
 Color daniels_color(ColorLoad load);
 /// Valid above 7 units. Source: Mosher, The brewer's companion, 1994.

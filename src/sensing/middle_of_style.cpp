@@ -1,7 +1,6 @@
 #include "sensing/middle_of_style.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -12,6 +11,7 @@
 #include "quantity/plato.hpp"
 #include "sensing/appearance.hpp"
 #include "sensing/bitterness.hpp"
+#include "sensing/customary_roast.hpp"
 #include "sensing/customary_toast.hpp"
 #include "sensing/grain.hpp"
 #include "sensing/nose.hpp"
@@ -40,30 +40,20 @@ bool names_any(const std::vector<std::string>& grist, std::initializer_list<std:
     });
 }
 
-/// The color load that `morey_color` turns into this color.
-double color_load(Color color) {
-    return std::pow(in(color, srm) / in(morey_color(malt_color_unit), srm), 1.0 / 0.6859);
-}
-
-// How the color of a style's middle is read as grist. A gram of black malt in a liter brings 4.2 malt color
-// units, one of crystal malt of 120 EBC half a unit (from their colors); that kilned and crystal malts color
-// up to about 24 units, that half of what is above pale is crystal malt where that is typical, and how kilned
-// malts darken as they get richer, are working values.
-constexpr double load_of_a_gram_of_black_malt = 4.2;
+// How the color of a style's middle is read as crystal malt. A gram of 120 EBC in a liter brings half a malt
+// color unit (from its color); that kilned and crystal malts color up to about 24 units, that half of what is
+// above pale is crystal malt where that is typical, and how kilned malts darken as they get richer, are
+// working values.
 constexpr double load_of_a_gram_of_crystal_malt = 0.5;
-constexpr double load_without_roast = 24.0;
+constexpr double highest_load = 24.0;
 constexpr double load_of_pale_malt = 5.0;
-
-Concentration roast_in(const MiddleOfStyle& beer) {
-    const double beyond = std::max(color_load(beer.color) - load_without_roast, 0.0);
-    return beyond / load_of_a_gram_of_black_malt * gram_per_liter;
-}
 
 Concentration caramel_in(const MiddleOfStyle& beer, const Custom& custom) {
     const double share = names_any(custom.grist_typical, {"crystal"})    ? 0.5
                          : names_any(custom.grist_possible, {"crystal"}) ? 0.2
                                                                          : 0.05;
-    const double beyond = std::min(color_load(beer.color), load_without_roast) - load_of_pale_malt;
+    const double beyond =
+        std::min(in(morey_load(beer.color), malt_color_unit), highest_load) - load_of_pale_malt;
     return share * std::max(beyond, 0.0) / load_of_a_gram_of_crystal_malt * gram_per_liter;
 }
 
@@ -113,7 +103,7 @@ std::optional<MiddleOfStyle> middle_of(const Style& style) {
     if (names_any(style.custom.grist_typical, {"sugar", "candi", "corn", "rice"})) {
         beer.adjunct_share = 0.2;
     }
-    beer.roast = roast_in(beer);
+    beer.roast = customary_roast(style.custom, beer.color);
     beer.caramel = caramel_in(beer, style.custom);
     beer.toast = customary_toast(style.custom, beer.original_extract);
     beer.yeast = customary_yeast(style.custom, beer.original_gravity);
