@@ -123,6 +123,14 @@ void add_unfinished_fermentation(const Recipe& recipe, std::vector<Caution>& cau
 
 }  // namespace
 
+void add_new(const std::vector<Caution>& more, std::vector<Caution>& cautions) {
+    for (const Caution& caution : more) {
+        if (std::find(cautions.begin(), cautions.end(), caution) == cautions.end()) {
+            cautions.push_back(caution);
+        }
+    }
+}
+
 std::vector<std::string> allergens_of(const Recipe& recipe) {
     std::set<std::string> allergens;
     for (const GristAddition& addition : recipe.grist) {

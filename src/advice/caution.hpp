@@ -12,7 +12,12 @@ namespace entrywise {
 struct Caution {
     std::string kind;  ///< pressure, allergen, alcohol or botanical
     std::string text;
+
+    bool operator==(const Caution&) const = default;
 };
+
+/// Adds what is not among them yet.
+void add_new(const std::vector<Caution>& more, std::vector<Caution>& cautions);
 
 /// What a recipe holds of that which food labels must name, each once, in alphabetical order: `gluten`,
 /// `milk`, `fish`, and nuts by the name that the recipe gives them.

@@ -1,6 +1,12 @@
 #include "advice/caution_of_change.hpp"
 
 #include <algorithm>
+#include <string>
+#include <utility>
+
+#include "base/text.hpp"
+#include "brewing/brew.hpp"
+#include "brewing/deviates.hpp"
 
 namespace entrywise {
 
@@ -16,6 +22,30 @@ bool overfills_a_cask(const Recipe& recipe, const Beer& before, const Beer& afte
            after.carbonation.median() >= too_much_for_cask;
 }
 
+/// A text without its numbers, and their digits as one number.
+std::pair<std::string, std::string> words_and_digits(const std::string& text) {
+    std::pair<std::string, std::string> parts;
+    for (const char letter : text) {
+        const bool is_digit = letter >= '0' && letter <= '9';
+        (is_digit ? parts.second : parts.first).push_back(letter);
+    }
+    return parts;
+}
+
+/// Whether a caution says the same, with the same number or a higher one: of 10.5 % alcohol, where it is now
+/// 9.8.
+bool says_as_much(const Caution& before, const Caution& after) {
+    const auto [words_before, digits_before] = words_and_digits(before.text);
+    const auto [words_after, digits_after] = words_and_digits(after.text);
+    const auto of_number = [](const std::string& digits) { return std::pair(digits.size(), digits); };
+    return before.kind == after.kind && words_before == words_after &&
+           of_number(digits_before) >= of_number(digits_after);
+}
+
+std::string told_of_change(const std::string& text) {
+    return "If changed as advised: " + lowered(text.substr(0, 1)) + text.substr(1);
+}
+
 }  // namespace
 
 std::vector<Caution> cautions_of_change(const Recipe& before, const Beer& beer_before, const Recipe& after,
@@ -23,10 +53,8 @@ std::vector<Caution> cautions_of_change(const Recipe& before, const Beer& beer_b
     const std::vector<Caution> known = cautions_of(before, beer_before);
     std::vector<Caution> cautions;
     for (const Caution& caution : cautions_of(after, beer_after)) {
-        const bool is_known = std::any_of(known.begin(), known.end(), [&](const Caution& each) {
-            return each.kind == caution.kind && each.text == caution.text;
-        });
-        if (!is_known) {
+        const auto tells_it = [&caution](const Caution& each) { return says_as_much(each, caution); };
+        if (std::none_of(known.begin(), known.end(), tells_it)) {
             cautions.push_back(caution);
         }
     }
@@ -34,6 +62,24 @@ std::vector<Caution> cautions_of_change(const Recipe& before, const Beer& beer_b
         cautions.push_back(
             {"pressure",
              "A cask does not bear this much gas: serve it from a keg, or from bottles that do."});
+    }
+    return cautions;
+}
+
+std::vector<Caution> cautions_of_corrections(const std::vector<Correction>& corrections, const Recipe& recipe,
+                                             const Beer& beer) {
+    std::vector<Caution> cautions;
+    for (const Correction& correction : corrections) {
+        if (!correction.recipe) {
+            continue;
+        }
+        Deviates deviates(usual_draws);
+        const Beer changed = brew(*correction.recipe, deviates);
+        std::vector<Caution> of_change = cautions_of_change(recipe, beer, *correction.recipe, changed);
+        for (Caution& caution : of_change) {
+            caution.text = told_of_change(caution.text);
+        }
+        add_new(of_change, cautions);
     }
     return cautions;
 }

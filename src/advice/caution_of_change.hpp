@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "advice/caution.hpp"
+#include "advice/correction.hpp"
 
 namespace entrywise {
 
@@ -10,5 +11,9 @@ namespace entrywise {
 /// and one of gas that a cask does not bear.
 std::vector<Caution> cautions_of_change(const Recipe& before, const Beer& beer_before, const Recipe& after,
                                         const Beer& beer_after);
+
+/// The same of what would bring a finding in, each told as one of what is advised.
+std::vector<Caution> cautions_of_corrections(const std::vector<Correction>& corrections, const Recipe& recipe,
+                                             const Beer& beer);
 
 }  // namespace entrywise

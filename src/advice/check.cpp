@@ -101,16 +101,17 @@ Check check_of(Tasting tasting, Judged judged, const PhraseBook& phrases, Depth 
     for (const Finding& finding : result.sheet.findings) {
         result.findings.push_back(noted(finding, verdict, result, phrases));
     }
+    result.cautions = cautions_of(result.recipe, result.beer);
     if (depth == Depth::in_full) {
         Corrector corrector(result, phrases);
         for (AdvisedFinding& advised : result.findings) {
             trace(advised, corrector, verdict, result, phrases);
         }
+        add_new(corrector.cautions(), result.cautions);
     }
     for (const Strength& strength : result.sheet.strengths) {
         result.strengths.push_back({strength, note_on(strength, phrases)});
     }
-    result.cautions = cautions_of(result.recipe, result.beer);
     return result;
 }
 

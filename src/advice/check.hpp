@@ -45,7 +45,7 @@ struct Check {
     Sheet sheet;
     std::vector<AdvisedFinding> findings;
     std::vector<AdvisedStrength> strengths;
-    std::vector<Caution> cautions;
+    std::vector<Caution> cautions;  ///< of the recipe, then of the corrections
 };
 
 /// Works a recipe out and holds it against a style; one that varies, against the base style with what it asks

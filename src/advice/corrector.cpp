@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "advice/caution_of_change.hpp"
+
 namespace entrywise {
 
 Corrector::Corrector(const Check& check, const PhraseBook& phrases)
@@ -26,6 +28,7 @@ void Corrector::correct(AdvisedFinding& advised) {
             {finding, own.front().told, taste_at_middle(*own.front().recipe, check_.profile.perception)});
     }
     advised.corrections = in_words(own);
+    add_new(cautions_of_corrections(own, check_.recipe, check_.beer), cautions_);
 }
 
 const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "advice/caution.hpp"
 #include "advice/check.hpp"
 #include "advice/correction.hpp"
 #include "judging/tasting.hpp"
@@ -21,6 +22,9 @@ class Corrector {
     /// to the same attribute in another section is told as it is.
     void correct(AdvisedFinding& advised);
 
+    /// What calls for caution in the changes that it added.
+    const std::vector<Caution>& cautions() const { return cautions_; }
+
   private:
     /// A change that a finding asks for first.
     struct Asked {
@@ -36,6 +40,7 @@ class Corrector {
     const PhraseBook& phrases_;
     Tasting now_;
     std::vector<Asked> asked_;
+    std::vector<Caution> cautions_;
 };
 
 }  // namespace entrywise

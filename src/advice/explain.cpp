@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "advice/cause.hpp"
+#include "advice/caution_of_change.hpp"
 #include "advice/correction.hpp"
 #include "advice/feedback.hpp"
 #include "advice/note.hpp"
@@ -54,19 +55,20 @@ const Standing& best_of(const ExplainedRemark& remark) {
 }
 
 /// What the recipe could do about it, where it has a part in it.
-std::vector<std::string> corrections_of(const ExplainedRemark& remark, const Bench& bench) {
+std::vector<Correction> corrections_of(const ExplainedRemark& remark, const Bench& bench) {
     const Standing& standing = best_of(remark);
     if (explains(remark.explained) == Explains::no) {
         return {};
     }
     if (standing.by_style) {
         const Perception& perception = bench.handbook.perception;
-        return in_words(corrections_of(standing.finding, taste_at_middle(bench.tasting.recipe, perception),
-                                       bench.tasting.beer, *bench.style, perception, bench.handbook.phrases));
+        return corrections_of(standing.finding, taste_at_middle(bench.tasting.recipe, perception),
+                              bench.tasting.beer, *bench.style, perception, bench.handbook.phrases);
     }
     const Phrase phrase = phrase_on(standing.finding, bench.handbook.phrases);
     const std::string& advice = remark.direction == Direction::above ? phrase.lower : phrase.raise;
-    return advice.empty() ? std::vector<std::string>() : std::vector<std::string>{advice};
+    return advice.empty() ? std::vector<Correction>()
+                          : std::vector<Correction>{{.told = advice, .recipe = std::nullopt}};
 }
 
 std::vector<Pull> ingredients_in(std::vector<Pull> pulls) {
@@ -106,7 +108,9 @@ void trace(ExplainedRemark& remark, const Bench& bench) {
         remark.relief.clear();
     }
     remark.measured = surprise_behind(attribute, remark.direction, bench.surprises);
-    remark.corrections = corrections_of(remark, bench);
+    const std::vector<Correction> corrections = corrections_of(remark, bench);
+    remark.corrections = in_words(corrections);
+    remark.cautions = cautions_of_corrections(corrections, bench.tasting.recipe, bench.tasting.beer);
     if (explains(remark.explained) != Explains::yes || !remark.measured.empty()) {
         remark.elsewhere = bench.book.elsewhere_for(remark.attribute, above);
     }
@@ -197,6 +201,17 @@ std::vector<ExplainedScore> explained_scores(const SectionScores& given, const B
     return scores;
 }
 
+/// Those of the recipe, then those of what would bring in what the notes say.
+std::vector<Caution> cautions_in(const Explanation& explanation, const Beer& beer) {
+    std::vector<Caution> cautions = cautions_of(explanation.recipe, beer);
+    for (const ExplainedNote& note : explanation.notes) {
+        for (const ExplainedRemark& remark : note.remarks) {
+            add_new(remark.cautions, cautions);
+        }
+    }
+    return cautions;
+}
+
 }  // namespace
 
 Explains explains(double explained) {
@@ -221,7 +236,7 @@ Explanation explain(const Recipe& recipe, const std::optional<Style>& style, con
         explanation.scores = explained_scores(judged.scores, bench);
     }
     explanation.feedback = feedback_on(explanation, handbook.phrases);
-    explanation.cautions = cautions_of(recipe, tasting.beer);
+    explanation.cautions = cautions_in(explanation, tasting.beer);
     explanation.beer = tasting.beer;
     return explanation;
 }

@@ -37,6 +37,7 @@ struct ExplainedRemark {
     std::string elsewhere;  ///< likelier causes than the recipe, and what to look at, where it explains
                             ///< little or was not what was made
     std::vector<std::string> corrections;
+    std::vector<Caution> cautions;  ///< of the corrections
 };
 
 /// A judge's note.
