@@ -20,7 +20,7 @@ constexpr std::array<std::string_view, 9> with_husk{
 /// What darkens a style: the malt color units that come without roasted grain, the share of roasted grain in
 /// what is beyond, and how much of its color it tastes of.
 struct Darkening {
-    double units_without = 0.0;
+    double units_without;
     double share = 1.0;
     double taste = 1.0;
 };

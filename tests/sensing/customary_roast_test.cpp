@@ -62,6 +62,15 @@ TEST_CASE("customary grain tells how much of a color is roast") {
     CHECK(customary_roast(Custom(), 4.0 * srm) == Concentration());
 }
 
+// Common practice: Munich and crystal malt alone make beers of up to some 17 SRM; what is darker has a pinch
+// of roasted malt.
+TEST_CASE("a style without roasted grain tastes of it only where its color asks for a pinch") {
+    CHECK(customary_roast(Custom(), 17.0 * srm) == Concentration());
+    const double pinch = in(customary_roast(Custom(), 21.0 * srm), gram_per_liter);
+    CHECK(pinch > 0.5);
+    CHECK(pinch < 3.0);
+}
+
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, and Brewers Association, Beer Style
 // Guidelines, 2025, of the styles that word roast themselves.
 TEST_CASE("customary grain tells the roast that guides ask for") {
