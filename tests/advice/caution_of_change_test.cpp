@@ -15,12 +15,6 @@ using namespace entrywise::testing;
 
 namespace {
 
-Recipe gassed_to(double volumes) {
-    Recipe recipe = pale_ale();
-    recipe.conditioning.carbonation = Uncertain<Carbonation>{volumes * volume_of_co2, 0.05 * volume_of_co2};
-    return recipe;
-}
-
 Recipe with_base_malt(double kilograms) {
     Recipe recipe = pale_ale();
     recipe.grist[0].mass = kilograms * kilogram;
@@ -42,26 +36,26 @@ bool tells(const std::vector<Caution>& cautions, const std::string& text) {
 
 // Common practice: usual beer bottles are made for about 3 volumes, and a cask for half of that.
 TEST_CASE("advice that raises the pressure comes with the caution for it") {
-    const Recipe flat = gassed_to(1.0);
-    const auto cautions = cautions_of_advice(flat, {{"carbonate to 3.4 vol", gassed_to(3.4)}});
+    const Recipe flat = carbonated_to(1.0);
+    const auto cautions = cautions_of_advice(flat, {{"carbonate to 3.4 vol", carbonated_to(3.4)}});
     REQUIRE(cautions.size() == 1);
     CHECK(cautions[0].kind == "pressure");
     CHECK(tells(cautions, "thick bottles"));
     Recipe cask = flat;
     cask.conditioning.bottled = false;
-    Recipe lively = gassed_to(3.4);
+    Recipe lively = carbonated_to(3.4);
     lively.conditioning.bottled = false;
     CHECK(tells(cautions_of_advice(cask, {{"carbonate to 3.4 vol", lively}}), "a cask does not bear"));
-    CHECK(cautions_of_advice(flat, {{"carbonate to 2.5 vol", gassed_to(2.5)}}).empty());
+    CHECK(cautions_of_advice(flat, {{"carbonate to 2.5 vol", carbonated_to(2.5)}}).empty());
 }
 
 TEST_CASE("advice brings a caution once, and none that the recipe has already or that is in words alone") {
-    const Recipe flat = gassed_to(1.0);
-    const Correction lively{"carbonate to 3.4 vol", gassed_to(3.4)};
+    const Recipe flat = carbonated_to(1.0);
+    const Correction lively{"carbonate to 3.4 vol", carbonated_to(3.4)};
     CHECK(cautions_of_advice(flat, {lively, lively}).size() == 1);
     CHECK(cautions_of_advice(flat, {{"more gas", std::nullopt}}).empty());
-    CHECK(cautions_of_advice(gassed_to(3.6), {lively}).empty());
-    CHECK(tells(cautions_of_advice(gassed_to(3.2), {{"carbonate to 3.8 vol", gassed_to(3.8)}}),
+    CHECK(cautions_of_advice(carbonated_to(3.6), {lively}).empty());
+    CHECK(tells(cautions_of_advice(carbonated_to(3.2), {{"carbonate to 3.8 vol", carbonated_to(3.8)}}),
                 "may reach 3.8 volumes"));
 }
 
@@ -72,7 +66,7 @@ TEST_CASE("a beer that is made weaker is not cautioned anew for its alcohol, one
 }
 
 TEST_CASE("a check tells the cautions of its advice after those of the recipe") {
-    const Check result = check(gassed_to(1.0), guide_style("10A"), usual_handbook());
+    const Check result = check(carbonated_to(1.0), guide_style("10A"), usual_handbook());
     REQUIRE(result.cautions.size() > 1);
     CHECK_FALSE(tells({result.cautions.front()}, ""));
     CHECK(tells({result.cautions.back()}, "volumes"));

@@ -33,12 +33,6 @@ bool warns_of(const Recipe& recipe, const std::string& kind, const std::string& 
                        [&](const std::string& text) { return text.find(part) != std::string::npos; });
 }
 
-Recipe carbonated_to(double volumes) {
-    Recipe recipe = pale_ale();
-    recipe.conditioning.carbonation = Uncertain<Carbonation>{volumes * volume_of_co2, 0.05 * volume_of_co2};
-    return recipe;
-}
-
 Recipe with_measured_end(double above_expected) {
     Recipe recipe = pale_ale();
     const SpecificGravity expected = brew_at_middle(recipe).final_gravity.median();

@@ -184,6 +184,12 @@ inline Recipe pale_ale() {
     return recipe;
 }
 
+inline Recipe carbonated_to(double volumes) {
+    Recipe recipe = pale_ale();
+    recipe.conditioning.carbonation = Uncertain<Carbonation>{volumes * volume_of_co2, 0.05 * volume_of_co2};
+    return recipe;
+}
+
 /// So much of something that is neither malt, hops nor yeast.
 inline ExtraAddition extra(const std::string& name, ExtraKind kind, double grams,
                            ExtraUse use = ExtraUse::boil) {
