@@ -17,11 +17,8 @@ bool is_dehusked_roasted_grain(std::string_view name);
 inline constexpr double roast_without_husk = 0.6;
 
 /// The roast in a beer of this color that is brewed as is customary for its style, in grams of black malt per
-/// liter. Where roasted grain is typical, 70 % of what is beyond the color of pale malt is from it, 60 %
-/// where it is typical without its husk; where any is possible, what is beyond 24 malt color units; in other
-/// styles, whose dark color is that of Munich and crystal malt or of candi, what is beyond 40. Working
-/// values: styles of the Beer Judge Certification Program, Beer Style Guidelines, 2021, that word roast, each
-/// left out of the fit, lie 0.39 of a step outside their words with them, 0.59 with 24 units in every style.
+/// liter: what colors it beyond 24 malt color units, which kilned and crystal malts give (working value);
+/// where roasted grain is typical without its husk alone, it tastes of that much less.
 Concentration customary_roast(const Custom& custom, Color color);
 
 }  // namespace entrywise

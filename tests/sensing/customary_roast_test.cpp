@@ -46,29 +46,20 @@ TEST_CASE("the names of roasted grain are those of the ingredients") {
     CHECK(without_husk > 20);
 }
 
-// Common practice: of some 200 g of malt in a liter an Irish red owes its color to 1 to 3 % of roasted
-// barley, a brown ale to 3 to 6 % of chocolate malt, which tastes of four fifths as much; a Belgian dark
-// strong ale to candi, a dunkel to Munich malt; a black IPA is darkened with grain that has no husk, so that
-// it tastes of less roast than a stout.
-TEST_CASE("customary grain tells how much of a color is roast") {
-    CHECK(roast_in("15A") > 2.0);
-    CHECK(roast_in("15A") < 6.0);
-    CHECK(roast_in("13B") > 4.8);
-    CHECK(roast_in("13B") < 9.6);
-    CHECK(roast_in("26D") == 0.0);
-    CHECK(roast_in("6C") == 0.0);
-    CHECK(roast_in("8A") < 0.5 * roast_in("13C"));
-    CHECK(roast_in("21B-black") < 0.6 * roast_in("15B"));
-    CHECK(customary_roast(Custom(), 4.0 * srm) == Concentration());
-}
-
-// Common practice: Munich and crystal malt alone make beers of up to some 17 SRM; what is darker has a pinch
-// of roasted malt.
-TEST_CASE("a style without roasted grain tastes of it only where its color asks for a pinch") {
-    CHECK(customary_roast(Custom(), 17.0 * srm) == Concentration());
-    const double pinch = in(customary_roast(Custom(), 21.0 * srm), gram_per_liter);
-    CHECK(pinch > 0.5);
-    CHECK(pinch < 3.0);
+// Common practice: a black IPA is darkened with grain that has no husk, so that it tastes of less roast than
+// a stout of its color; kilned and crystal malt alone make an amber beer.
+TEST_CASE("customary grain tells how much of a color is tasted as roast") {
+    Custom without_husk;
+    without_husk.grist_typical = {"crystal", "dehusked roasted malt dark"};
+    Custom with_both = without_husk;
+    with_both.grist_typical.emplace_back("roasted barley");
+    const Color black = 35.0 * srm;
+    CHECK(customary_roast(without_husk, black) / customary_roast(Custom(), black) ==
+          doctest::Approx(roast_without_husk));
+    CHECK(customary_roast(with_both, black) == customary_roast(Custom(), black));
+    CHECK(customary_roast(Custom(), 12.0 * srm) == Concentration());
+    CHECK(roast_in("21B-black") < 0.7 * roast_in("15B"));
+    CHECK(roast_in("15B") > 15.0);
 }
 
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, and Brewers Association, Beer Style
