@@ -7,12 +7,12 @@
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "brewing/ingredient_line.hpp"
+#include "brewing/process.hpp"
 
 namespace entrywise {
 
 namespace {
 
-constexpr Duration usual_dry_hop_time = 4.0 * day;
 constexpr Duration for_bitterness_from = 30.0 * minute;
 
 bool suits(const Hop& hop, const Style& style) {

@@ -13,7 +13,6 @@ namespace entrywise {
 namespace {
 
 constexpr OilContent reference_oil = 1.5 * milliliter_per_100_gram;
-constexpr Duration usual_dry_hop_time = 4.0 * day;
 constexpr Duration usual_stand = 20.0 * minute;
 constexpr double usual_stand_celsius = 85.0;
 

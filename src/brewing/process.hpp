@@ -9,6 +9,9 @@
 
 namespace entrywise {
 
+/// How long a dry hop stays on the beer where the recipe gives no time. Common practice.
+inline constexpr Duration usual_dry_hop_time = 4.0 * day;
+
 /// The recipe as it will be brewed: its process with everything filled in that the recipe leaves open, and a
 /// line for each such filling. Additions stand in an order of their own, so that the order in which a recipe
 /// lists them does not matter. Defaults and their spreads are common practice of brewing at home, working
