@@ -27,11 +27,24 @@ constexpr std::array<std::pair<std::string_view, double>, 14> malts{{{"pale ale 
                                                                      {"amber malt", 1.1},
                                                                      {"brown malt", 1.1}}};
 
-/// What a gram of base malt brings, of the usual ones in equal parts.
+constexpr std::array<std::string_view, 4> pale_malts{"pilsner malt", "six-row malt", "pale malt",
+                                                     "pale ale malt"};
+
+bool is_pale_malt(const std::string& name) {
+    return std::find(pale_malts.begin(), pale_malts.end(), name) != pale_malts.end();
+}
+
+/// What a gram of base malt brings, of the usual ones in equal parts. Of pale malts, a beer has one or the
+/// other and not a blend: the toastiest one stands for each, as a beer of it alone is in style.
 double of_base(const std::vector<std::string>& bases) {
+    double of_pale_malt = 0.0;
+    for (const std::string& base : bases) {
+        of_pale_malt =
+            is_pale_malt(base) ? std::max(of_pale_malt, toast_of_malt(base).value_or(0.0)) : of_pale_malt;
+    }
     double sum = 0.0;
     for (const std::string& base : bases) {
-        sum += toast_of_malt(base).value_or(0.0);
+        sum += is_pale_malt(base) ? of_pale_malt : toast_of_malt(base).value_or(0.0);
     }
     return bases.empty() ? 0.0 : sum / static_cast<double>(bases.size());
 }

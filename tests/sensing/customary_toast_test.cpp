@@ -48,6 +48,20 @@ TEST_CASE("customary malts make a dunkel toastier than a Märzen, and that than 
     CHECK(customary_toast(munich, 16.0 * plato) > 1.3 * customary_toast(munich, 12.0 * plato));
 }
 
+// Common practice: a hazy IPA may be brewed of pale ale malt alone.
+TEST_CASE("of several pale malts the toastiest is as customary as a blend") {
+    Custom one;
+    one.grist_base = {"pale ale malt"};
+    Custom any;
+    any.grist_base = {"pilsner malt", "pale malt", "pale ale malt"};
+    CHECK(customary_toast(any, 15.0 * plato) == customary_toast(one, 15.0 * plato));
+    Custom half_munich;
+    half_munich.grist_base = {"pilsner malt", "munich malt light"};
+    Custom munich;
+    munich.grist_base = {"munich malt light"};
+    CHECK(2.0 * customary_toast(half_munich, 15.0 * plato) == customary_toast(munich, 15.0 * plato));
+}
+
 // Beer Judge Certification Program, Beer Style Guidelines, 2021, and Brewers Association, Beer Style
 // Guidelines, 2025.
 TEST_CASE("customary malts tell the toast that guides ask for") {
