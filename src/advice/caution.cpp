@@ -6,7 +6,10 @@
 #include "base/number.hpp"
 #include "base/text.hpp"
 #include "brewing/brew.hpp"
+#include "brewing/carbonation.hpp"
 #include "brewing/deviates.hpp"
+#include "brewing/hop_creep.hpp"
+#include "brewing/process.hpp"
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -43,7 +46,7 @@ void add_pressure(const Recipe& recipe, const Beer& beer, std::vector<Caution>& 
     }
 }
 
-void add_late_fermentation(const Recipe& recipe, const Beer& beer, std::vector<Caution>& cautions) {
+void add_late_fermentation(const Recipe& recipe, std::vector<Caution>& cautions) {
     if (!may_be_bottled(recipe)) {
         return;
     }
@@ -56,13 +59,36 @@ void add_late_fermentation(const Recipe& recipe, const Beer& beer, std::vector<C
              "Diastatic yeast and Brettanomyces ferment on for weeks and can burst bottles: bottle only "
              "when the gravity has stood still for a month, and prime for what is left to ferment."});
     }
-    if (recipe.measured.final_gravity) {
+}
+
+/// What dry hops may add in a bottle with live yeast, on top of what they did in their days on the beer: an
+/// upper end, as hops differ (the error of `hop_creep.hpp`), after two months in the warmth.
+Carbonation gas_of_hop_creep(const Beer& beer) {
+    constexpr double most_of_usual = 1.6;
+    const Concentration hops = beer.drivers.dry_hops.total.median();
+    const Share to_come =
+        hop_creep(hops, 8.0 * week, celsius(20.0)) - hop_creep(hops, usual_dry_hop_time, celsius(20.0));
+    const double grams_of_extract_in_a_liter =
+        10.0 * in(beer.real_extract.median(), plato) * in(beer.final_gravity.median(), specific_gravity);
+    const Concentration carbon_dioxide = most_of_usual * in(to_come, whole) *
+                                         in(carbon_dioxide_yield_of_extract(), whole) *
+                                         grams_of_extract_in_a_liter * gram_per_liter;
+    return in(carbon_dioxide, carbon_dioxide_in_one_volume) * volume_of_co2;
+}
+
+void add_hop_creep(const Recipe& recipe, const Beer& beer, std::vector<Caution>& cautions) {
+    constexpr Carbonation bearable = 1.0 * volume_of_co2;
+    const bool no_yeast = recipe.conditioning.filtered.value_or(false);
+    if (!may_be_bottled(recipe) || no_yeast || recipe.measured.final_gravity) {
         return;
     }
-    const bool dry_hopped = beer.drivers.dry_hops.total.median() > 4.0 * gram_per_liter;
-    if (dry_hopped) {
+    const Carbonation gas = gas_of_hop_creep(beer);
+    if (gas > bearable) {
         cautions.push_back(
-            {"pressure", "Much dry hop sets sugar free: let live yeast finish it before bottling."});
+            {"pressure", "Dry hops go on setting sugar free, which in a bottle may add up to " +
+                             fixed(in(gas, volume_of_co2), carbonation_decimals) +
+                             " volumes: keep the beer warm on its yeast until the gravity has "
+                             "stood still for days, then bottle."});
     }
 }
 
@@ -152,7 +178,8 @@ std::vector<std::string> allergens_of(const Recipe& recipe) {
 std::vector<Caution> cautions_of(const Recipe& recipe, const Beer& beer) {
     std::vector<Caution> cautions;
     add_pressure(recipe, beer, cautions);
-    add_late_fermentation(recipe, beer, cautions);
+    add_late_fermentation(recipe, cautions);
+    add_hop_creep(recipe, beer, cautions);
     add_unfinished_fermentation(recipe, cautions);
     add_alcohol(beer, cautions);
     add_botanicals(recipe, cautions);
