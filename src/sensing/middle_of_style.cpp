@@ -142,6 +142,8 @@ ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& beer, c
     if (beer.yeast) {
         levels[Attribute::aroma_ester] = levels[Attribute::flavor_ester] = beer.yeast->ester;
         levels[Attribute::aroma_phenol] = levels[Attribute::flavor_phenol] = beer.yeast->phenol;
+        levels[Attribute::aroma_diacetyl] = levels[Attribute::flavor_diacetyl] = beer.yeast->diacetyl;
+        levels[Attribute::aroma_sulfur] = beer.yeast->sulfur;
     }
     levels[Attribute::flavor_caramel] = caramel;
     levels[Attribute::aroma_caramel] = caramel * share_in_the_nose(Attribute::aroma_caramel);

@@ -38,8 +38,8 @@ std::optional<MiddleOfStyle> middle_of(const Style& style);
 
 /// The level that the numbers in the middle of a style give by the maps, for the attributes that have a map
 /// of numbers: bitterness, balance, finish, sweetness, malt, caramel, roast, alcohol, body, creaminess,
-/// carbonation, warmth, head; for toast, esters and phenols, which customary malts and yeasts tell; and for
-/// the sourness that is smelled, which follows what is tasted.
+/// carbonation, warmth, head; for toast, esters, phenols, diacetyl and sulfur, which customary malts and
+/// yeasts tell; and for the sourness that is smelled, which follows what is tasted.
 ByAttribute<std::optional<double>> levels_at_middle(const MiddleOfStyle& middle,
                                                     const Perception& perception);
 

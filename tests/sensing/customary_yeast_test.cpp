@@ -37,6 +37,8 @@ TEST_CASE("what customary yeasts give is that of the classes of the same name") 
                 REQUIRE(levels);
                 CHECK(levels->ester == 0.5 * (yeast->ester.low + yeast->ester.high));
                 CHECK(levels->phenol == 0.5 * (yeast->phenol.low + yeast->phenol.high));
+                CHECK(levels->diacetyl == 0.5 * (yeast->diacetyl.low + yeast->diacetyl.high));
+                CHECK(levels->sulfur == 0.5 * (yeast->sulfur.low + yeast->sulfur.high));
                 ++known;
             }
         }
@@ -70,4 +72,13 @@ TEST_CASE("customary yeasts tell the esters and the phenols that guides ask for"
         CHECK(first.at(attribute).levels() >= 0.98);
         CHECK(second.at(attribute).levels() >= 0.98);
     }
+}
+
+TEST_CASE("customary yeasts, handled well, leave no more diacetyl and sulfur than guides bear") {
+    for (const char* const guide : {"bjcp-2021", "ba-2025"}) {
+        const auto agreements = agreement_with(guide);
+        CHECK(agreements.at(Attribute::aroma_diacetyl).levels() >= 0.98);
+        CHECK(agreements.at(Attribute::flavor_diacetyl).levels() >= 0.98);
+    }
+    CHECK(agreement_with("ba-2025").at(Attribute::aroma_sulfur).levels() >= 0.98);
 }
