@@ -6,7 +6,6 @@
 
 #include "base/text.hpp"
 #include "brewing/brew.hpp"
-#include "brewing/deviates.hpp"
 
 namespace entrywise {
 
@@ -67,14 +66,14 @@ std::vector<Caution> cautions_of_change(const Recipe& before, const Beer& beer_b
 }
 
 std::vector<Caution> cautions_of_corrections(const std::vector<Correction>& corrections, const Recipe& recipe,
-                                             const Beer& beer) {
+                                             const Beer& beer, Deviates& dice) {
     std::vector<Caution> cautions;
     for (const Correction& correction : corrections) {
         if (!correction.recipe) {
             continue;
         }
-        Deviates deviates(usual_draws);
-        const Beer changed = brew(*correction.recipe, deviates);
+        dice.forget_inputs();
+        const Beer changed = brew(*correction.recipe, dice);
         std::vector<Caution> of_change = cautions_of_change(recipe, beer, *correction.recipe, changed);
         for (Caution& caution : of_change) {
             caution.text = told_of_change(caution.text);

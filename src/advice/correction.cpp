@@ -125,45 +125,21 @@ double level_inside(const Finding& finding, const Style& style, double margin) {
 
 /// What a changed recipe comes to.
 struct Effect {
-    double level = 0.0;        ///< what the finding is told by
-    double still_to_go = 0.0;  ///< until that is inside by as much as is wanted; none and less where it is
-    bool keeps_numbers = true;
-};
-
-/// What a change is to bring about: a level no further out than is wanted, in a beer that keeps the numbers
-/// of the style as well as it does now.
-class Aim {
-  public:
-    Aim(const Finding& finding, const Gauge& gauge, const Style& style, const Beer& now, double wanted)
-        : finding_(finding), gauge_(gauge), style_(style), now_(now), wanted_(wanted) {}
-
-    Effect effect_of(const Tasting& changed) const {
-        const double level = gauge_(changed);
-        const double to_go = beyond(finding_, level, wanted_);
-        return {level, finding_.told_by_number ? std::max(to_go, gauge_.word_beyond(changed)) : to_go,
-                numbers_are_kept(style_, now_, changed.beer)};
-    }
-
-    /// What is more likely inside than out is helped by a part of the way too.
-    bool is_worth_a_part(const Effect& from, const Effect& to) const {
-        return is_likely_inside(finding_) && std::abs(to.level - from.level) >= inside;
-    }
-
-  private:
-    const Finding& finding_;
-    const Gauge& gauge_;
-    const Style& style_;
-    const Beer& now_;
-    double wanted_;
+    double level = 0.0;  ///< what the finding is told by
+    double word_beyond = 0.0;
+    bool keeps_numbers = true;  ///< those of the style, as well as now
 };
 
 /// What a lever brings about at its settings, each tasted once.
 class Turned {
   public:
-    Turned(const Lever& lever, const Aim& aim, const Tasting& now, const Perception& perception)
-        : lever_(lever), aim_(aim), perception_(perception) {
-        effects_.emplace(lever.now, aim.effect_of(now));
+    Turned(const Lever& lever, const Gauge& gauge, const Style& style, const Tasting& now,
+           const Perception& perception)
+        : lever_(lever), gauge_(gauge), style_(style), now_(now.beer), perception_(perception) {
+        effects_.emplace(lever.now, effect_of(now));
     }
+
+    const Lever& lever() const { return lever_; }
 
     const Effect& at(double setting) {
         const auto known = effects_.find(setting);
@@ -173,13 +149,39 @@ class Turned {
 
   private:
     Effect tasted_at(double setting) const {
-        return aim_.effect_of(taste_at_middle(lever_.at(setting), perception_));
+        return effect_of(taste_at_middle(lever_.at(setting), perception_));
+    }
+
+    Effect effect_of(const Tasting& tasting) const {
+        return {gauge_(tasting), gauge_.word_beyond(tasting), numbers_are_kept(style_, now_, tasting.beer)};
     }
 
     const Lever& lever_;
-    const Aim& aim_;
+    const Gauge& gauge_;
+    const Style& style_;
+    const Beer& now_;
     const Perception& perception_;
     std::map<double, Effect> effects_;
+};
+
+/// What a change is to bring about: a level no further out than is wanted.
+class Aim {
+  public:
+    Aim(const Finding& finding, double wanted) : finding_(finding), wanted_(wanted) {}
+
+    bool is_reached(const Effect& effect) const {
+        const double to_go = beyond(finding_, effect.level, wanted_);
+        return (finding_.told_by_number ? std::max(to_go, effect.word_beyond) : to_go) <= 0.0;
+    }
+
+    /// What is more likely inside than out is helped by a part of the way too.
+    bool is_worth_a_part(const Effect& from, const Effect& to) const {
+        return is_likely_inside(finding_) && std::abs(to.level - from.level) >= inside;
+    }
+
+  private:
+    const Finding& finding_;
+    double wanted_;
 };
 
 /// Two settings within a step, of which the second alone is past what the test asks for; the given end is.
@@ -194,8 +196,9 @@ std::pair<double, double> crossing(double near, double past, double step, IsPast
 
 /// The setting nearest to where the recipe stands that reaches the aim, or where the numbers of the style end
 /// before that, so much of the way as helps.
-std::optional<double> least_change(const Lever& lever, const Aim& aim, Turned& turned) {
-    const auto is_reached = [&turned](double setting) { return turned.at(setting).still_to_go <= 0.0; };
+std::optional<double> least_change(Turned& turned, const Aim& aim) {
+    const Lever& lever = turned.lever();
+    const auto is_reached = [&](double setting) { return aim.is_reached(turned.at(setting)); };
     const double near = std::clamp(lever.now, lever.lowest, lever.highest);
     const std::array ends{lever.lowest, lever.highest};
     const auto* const end = std::find_if(ends.begin(), ends.end(), is_reached);
@@ -215,9 +218,20 @@ double steps_outside(const Finding& finding) {
     return std::max(finding.level - finding.accepted_high, finding.accepted_low - finding.level);
 }
 
-std::string general_advice(const Finding& finding, const PhraseBook& phrases) {
-    const Phrase phrase = phrase_on(finding, phrases);
-    return finding.direction == Direction::above ? phrase.lower : phrase.raise;
+/// What each lever can do for the aim by itself, the first that can.
+std::vector<Correction> least_changes(std::vector<Turned>& levers, const Aim& aim, std::size_t most) {
+    std::vector<Correction> corrections;
+    for (Turned& turned : levers) {
+        const Lever& lever = turned.lever();
+        const bool enough = corrections.size() == most || (lever.is_last_resort && !corrections.empty());
+        if (enough) {
+            continue;
+        }
+        if (const auto setting = least_change(turned, aim)) {
+            corrections.push_back({.told = lever.told(*setting), .recipe = lever.at(*setting)});
+        }
+    }
+    return corrections;
 }
 
 double median_of(const Finding& finding, const Gauge& gauge, const Beer& beer) {
@@ -239,32 +253,43 @@ Tasting taste_at_middle(const Recipe& recipe, const Perception& perception) {
 
 std::vector<Correction> corrections_of(const Finding& finding, const Tasting& now, const Beer& beer,
                                        const Style& style, const Perception& perception,
-                                       const PhraseBook& phrases) {
+                                       const PhraseBook& phrases, Reach reach) {
     const Gauge gauge(finding, style, perception);
     const double median = median_of(finding, gauge, beer);
     const double wanted = level_inside(finding, style, margin_of(finding));
-    const Aim aim(finding, gauge, style, now.beer,
-                  gauge.on_scale(wanted + offset_of_middle(finding, gauge, now, median)));
-    const std::vector<Lever> levers = is_no_further_out(finding, median, wanted)
-                                          ? std::vector<Lever>()
-                                          : levers_for(finding, now.recipe, beer, style);
-    std::vector<Correction> corrections;
+    if (is_no_further_out(finding, median, wanted)) {
+        return advice_in_general(finding, phrases);
+    }
+    const std::vector<Lever> levers = levers_for(finding, now.recipe, beer, style);
+    std::vector<Turned> turned;
+    turned.reserve(levers.size());
     for (const Lever& lever : levers) {
-        const bool enough =
-            corrections.size() == most_corrections || (lever.is_last_resort && !corrections.empty());
-        if (enough) {
-            continue;
-        }
-        Turned turned(lever, aim, now, perception);
-        if (const auto setting = least_change(lever, aim, turned)) {
-            corrections.push_back({lever.told(*setting), lever.at(*setting)});
-        }
+        turned.emplace_back(lever, gauge, style, now, perception);
     }
-    const std::string advice = general_advice(finding, phrases);
-    if (corrections.empty() && !advice.empty()) {
-        corrections.push_back({advice, std::nullopt});
+    const double offset = offset_of_middle(finding, gauge, now, median);
+    const Aim all_the_way(finding, gauge.on_scale(wanted + offset));
+    std::vector<Correction> corrections = least_changes(turned, all_the_way, most_corrections);
+    if (!corrections.empty()) {
+        return corrections;
     }
+    if (reach == Reach::half_way_too) {
+        const Aim half_way(finding, 0.5 * (median + wanted) + offset);
+        corrections = least_changes(turned, half_way, 1);
+    }
+    for (Correction& correction : corrections) {
+        correction.told += ", which goes half of the way";
+        correction.goes_half_way = true;
+    }
+    const std::vector<Correction> besides = advice_in_general(finding, phrases);
+    corrections.insert(corrections.end(), besides.begin(), besides.end());
     return corrections;
+}
+
+std::vector<Correction> advice_in_general(const Finding& finding, const PhraseBook& phrases) {
+    const Phrase phrase = phrase_on(finding, phrases);
+    const std::string& advice = finding.direction == Direction::above ? phrase.lower : phrase.raise;
+    return advice.empty() ? std::vector<Correction>()
+                          : std::vector<Correction>{{.told = advice, .recipe = std::nullopt}};
 }
 
 std::vector<std::string> in_words(const std::vector<Correction>& corrections) {

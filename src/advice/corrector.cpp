@@ -8,6 +8,13 @@
 
 namespace entrywise {
 
+namespace {
+
+/// Points: the least that judges write (working value).
+constexpr double worth_half_of_the_way = 0.5;
+
+}  // namespace
+
 Corrector::Corrector(const Check& check, const PhraseBook& phrases)
     : check_(check), phrases_(phrases), now_(taste_at_middle(check.recipe, check.profile.perception)) {}
 
@@ -28,7 +35,7 @@ void Corrector::correct(AdvisedFinding& advised) {
             {finding, own.front().told, taste_at_middle(*own.front().recipe, check_.profile.perception)});
     }
     advised.corrections = in_words(own);
-    add_new(cautions_of_corrections(own, check_.recipe, check_.beer), cautions_);
+    add_new(cautions_of_corrections(own, check_.recipe, check_.beer, dice_), cautions_);
 }
 
 const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {
@@ -40,7 +47,9 @@ const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {
 }
 
 std::vector<Correction> Corrector::own_of(const Finding& finding) const {
-    return corrections_of(finding, now_, check_.beer, check_.style, check_.profile.perception, phrases_);
+    const Reach reach = finding.points >= worth_half_of_the_way ? Reach::half_way_too : Reach::all_the_way;
+    return corrections_of(finding, now_, check_.beer, check_.style, check_.profile.perception, phrases_,
+                          reach);
 }
 
 }  // namespace entrywise

@@ -6,6 +6,7 @@
 #include "advice/caution.hpp"
 #include "advice/check.hpp"
 #include "advice/correction.hpp"
+#include "brewing/deviates.hpp"
 #include "judging/tasting.hpp"
 #include "style/phrase.hpp"
 
@@ -39,6 +40,7 @@ class Corrector {
     const Check& check_;
     const PhraseBook& phrases_;
     Tasting now_;
+    Deviates dice_{usual_draws};
     std::vector<Asked> asked_;
     std::vector<Caution> cautions_;
 };

@@ -63,12 +63,10 @@ std::vector<Correction> corrections_of(const ExplainedRemark& remark, const Benc
     if (standing.by_style) {
         const Perception& perception = bench.handbook.perception;
         return corrections_of(standing.finding, taste_at_middle(bench.tasting.recipe, perception),
-                              bench.tasting.beer, *bench.style, perception, bench.handbook.phrases);
+                              bench.tasting.beer, *bench.style, perception, bench.handbook.phrases,
+                              Reach::half_way_too);
     }
-    const Phrase phrase = phrase_on(standing.finding, bench.handbook.phrases);
-    const std::string& advice = remark.direction == Direction::above ? phrase.lower : phrase.raise;
-    return advice.empty() ? std::vector<Correction>()
-                          : std::vector<Correction>{{.told = advice, .recipe = std::nullopt}};
+    return advice_in_general(standing.finding, bench.handbook.phrases);
 }
 
 std::vector<Pull> ingredients_in(std::vector<Pull> pulls) {
@@ -110,7 +108,8 @@ void trace(ExplainedRemark& remark, const Bench& bench) {
     remark.measured = surprise_behind(attribute, remark.direction, bench.surprises);
     const std::vector<Correction> corrections = corrections_of(remark, bench);
     remark.corrections = in_words(corrections);
-    remark.cautions = cautions_of_corrections(corrections, bench.tasting.recipe, bench.tasting.beer);
+    Deviates dice(usual_draws);
+    remark.cautions = cautions_of_corrections(corrections, bench.tasting.recipe, bench.tasting.beer, dice);
     if (explains(remark.explained) != Explains::yes || !remark.measured.empty()) {
         remark.elsewhere = bench.book.elsewhere_for(remark.attribute, above);
     }

@@ -22,7 +22,9 @@ Recipe with_base_malt(double kilograms) {
 }
 
 std::vector<Caution> cautions_of_advice(const Recipe& recipe, const std::vector<Correction>& corrections) {
-    return cautions_of_corrections(corrections, recipe, brew_with(recipe, 64));
+    Deviates dice(64);
+    const Beer beer = brew(recipe, dice);
+    return cautions_of_corrections(corrections, recipe, beer, dice);
 }
 
 bool tells(const std::vector<Caution>& cautions, const std::string& text) {

@@ -107,8 +107,9 @@ TEST_CASE("what a change mends besides is told as mended by it, and is") {
             CAPTURE(now.style.name);
             CAPTURE(id_of(advised.finding));
             CAPTURE(advised.corrections.front());
-            const auto change = corrections_of(before->finding, taste_at_middle(now.recipe, usual_palate()),
-                                               now.beer, now.style, usual_palate(), usual_phrases());
+            const auto change =
+                corrections_of(before->finding, taste_at_middle(now.recipe, usual_palate()), now.beer,
+                               now.style, usual_palate(), usual_phrases(), Reach::half_way_too);
             REQUIRE(change.front().recipe);
             CHECK(points_after(*change.front().recipe, now.style, advised.finding) <=
                   0.5 * advised.finding.points);
