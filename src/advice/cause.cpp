@@ -57,7 +57,7 @@ std::string mash_of(const Recipe& recipe) {
     }
     std::vector<std::string> rests;
     for (const MashRest& rest : recipe.mash) {
-        rests.push_back(fixed(in_celsius(rest.temperature), 0) + " °C");
+        rests.push_back(told(rest.temperature, recipe.measures));
     }
     std::string text = "mash at " + rests.front();
     for (std::size_t rest = 1; rest < rests.size(); ++rest) {
@@ -72,7 +72,7 @@ std::string fermentation_of(const Recipe& recipe) {
         text += (text.empty() ? "yeast: " : ", ") + addition.yeast.name;
     }
     if (recipe.fermentation_temperature && !text.empty()) {
-        text += " at " + fixed(in_celsius(*recipe.fermentation_temperature), 0) + " °C";
+        text += " at " + told(*recipe.fermentation_temperature, recipe.measures);
     }
     return text;
 }

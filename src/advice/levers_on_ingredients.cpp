@@ -6,10 +6,8 @@
 #include "advice/cause.hpp"
 #include "advice/change_of_mass.hpp"
 #include "advice/lever_on.hpp"
-#include "advice/weighable.hpp"
 #include "base/text.hpp"
 #include "brewing/ingredient_line.hpp"
-#include "quantity/text.hpp"
 
 namespace entrywise {
 
@@ -27,7 +25,7 @@ Mass mass_of(const Recipe& recipe, Ingredient ingredient) {
 
 void scale(Recipe& recipe, Ingredient ingredient, double setting) {
     Mass& mass = ingredient.is_hop ? recipe.hops[ingredient.index].mass : recipe.grist[ingredient.index].mass;
-    mass = weighable(setting * mass);
+    mass = weighable(setting * mass, recipe.measures);
 }
 
 std::string name_of(const Recipe& recipe, Ingredient ingredient) {
@@ -45,12 +43,13 @@ Lever scaled(const Recipe& recipe, const std::vector<Ingredient>& ingredients, S
             }
         },
         [recipe, ingredients](double setting) {
-            std::vector<std::string> told;
+            std::vector<std::string> changes;
             for (const Ingredient ingredient : ingredients) {
                 const Mass mass = mass_of(recipe, ingredient);
-                told.push_back(from_mass_to_mass(name_of(recipe, ingredient), mass, setting * mass));
+                changes.push_back(
+                    from_mass_to_mass(name_of(recipe, ingredient), mass, setting * mass, recipe.measures));
             }
-            return (setting < 1.0 ? "cut " : "raise ") + listed(told, "and");
+            return (setting < 1.0 ? "cut " : "raise ") + listed(changes, "and");
         });
 }
 
@@ -61,7 +60,7 @@ Lever scaled(const Recipe& recipe, Ingredient ingredient) {
         [ingredient](Recipe& changed, double setting) { scale(changed, ingredient, setting); },
         [recipe, ingredient](double setting) {
             const Mass mass = mass_of(recipe, ingredient);
-            return change_of_mass(name_of(recipe, ingredient), mass, setting * mass);
+            return change_of_mass(name_of(recipe, ingredient), mass, setting * mass, recipe.measures);
         });
 }
 
@@ -146,7 +145,10 @@ std::vector<Lever> one_or_all(const Recipe& recipe, std::vector<Ingredient> hops
 Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_grams_per_liter,
                  const std::string& how) {
     const Volume volume = recipe.volume.middle;
-    const auto mass_at = [volume](double setting) { return weighable(setting * gram_per_liter * volume); };
+    const Measures measures = recipe.measures;
+    const auto mass_at = [volume, measures](double setting) {
+        return weighable(setting * gram_per_liter * volume, measures);
+    };
     const bool bittering = addition.hop.purpose == HopPurpose::bittering;
     const std::string what = bittering ? "an aroma hop of the style" : addition.hop.name;
     return lever_on(
@@ -155,8 +157,8 @@ Lever added_hops(const Recipe& recipe, const HopAddition& addition, double most_
             changed.hops.push_back(addition);
             changed.hops.back().mass = mass_at(setting);
         },
-        [mass_at, what, how](double setting) {
-            return "add " + to_text(mass_at(setting)) + " of " + what + " " + how;
+        [mass_at, measures, what, how](double setting) {
+            return "add " + told(mass_at(setting), measures) + " of " + what + " " + how;
         });
 }
 

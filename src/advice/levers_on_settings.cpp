@@ -13,10 +13,6 @@ namespace entrywise {
 
 namespace {
 
-std::string degrees(Temperature temperature) {
-    return fixed(in_celsius(temperature), 0) + " °C";
-}
-
 /// The only rest at which starch turns to sugar (common practice: 60 to 73 °C), if there is just one.
 std::optional<std::size_t> only_saccharification(const std::vector<MashRest>& mash) {
     const auto converts = [](const MashRest& rest) {
@@ -35,14 +31,18 @@ std::vector<Lever> lever_on_mash(const Recipe& recipe) {
         return {};
     }
     const Temperature from = recipe.mash[*rest].temperature;
-    const auto temperature_at = [from](double setting) { return from + std::round(setting) * kelvin; };
+    const Measures measures = recipe.measures;
+    const auto temperature_at = [from, measures](double setting) {
+        return settable(from + setting * kelvin, measures);
+    };
     return {lever_on(
         recipe, 0.0, {-5.0, 5.0}, half_a_degree,
         [temperature_at, rest](Recipe& changed, double setting) {
             changed.mash[*rest].temperature = temperature_at(setting);
         },
-        [from, temperature_at](double setting) {
-            return "mash at " + degrees(temperature_at(setting)) + " instead of " + degrees(from);
+        [from, temperature_at, measures](double setting) {
+            return "mash at " + told(temperature_at(setting), measures) + " instead of " +
+                   told(from, measures);
         })};
 }
 
@@ -72,14 +72,16 @@ std::vector<Lever> lever_on_fermentation(const Recipe& recipe) {
     }
     const Temperature from = *recipe.fermentation_temperature;
     const Span<Temperature>& range = recipe.yeasts.front().yeast.temperature;
-    const auto temperature_at = [](double setting) { return celsius(std::round(setting)); };
+    const Measures measures = recipe.measures;
+    const auto temperature_at = [measures](double setting) { return settable(celsius(setting), measures); };
     return {lever_on(
         recipe, in_celsius(from), {in_celsius(range.low), in_celsius(range.high)}, half_a_degree,
         [temperature_at](Recipe& changed, double setting) {
             changed.fermentation_temperature = temperature_at(setting);
         },
-        [from, temperature_at](double setting) {
-            return "ferment at " + degrees(temperature_at(setting)) + " instead of " + degrees(from);
+        [from, temperature_at, measures](double setting) {
+            return "ferment at " + told(temperature_at(setting), measures) + " instead of " +
+                   told(from, measures);
         })};
 }
 
@@ -95,7 +97,9 @@ std::vector<Lever> lever_on_strength(const Recipe& recipe) {
                 addition.mass *= setting;
             }
         },
-        [all](double setting) { return change_of_mass("all fermentables together", all, setting * all); })};
+        [all, measures = recipe.measures](double setting) {
+            return change_of_mass("all fermentables together", all, setting * all, measures);
+        })};
 }
 
 }  // namespace entrywise

@@ -21,7 +21,7 @@ MendingLever amount_of(const Recipe& recipe, std::size_t index) {
     lever.now = now;
     lever.highest = most_multiple * now;
     lever.trials = around_amount(now, 0.0, lever.highest);
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     lever.disruption = [now](double grams) { return disruption_of_amount(now, grams); };
     lever.apply = [index](Attempt& attempt, double grams) {
         attempt.recipe.extras[index].mass = grams * gram;
@@ -46,7 +46,7 @@ MendingLever added(const Recipe& recipe, const std::string& name, ExtraKind kind
     lever.highest = most_per_liter * in(recipe.volume.middle, liter);
     lever.trials = {0.3 * lever.highest, 0.6 * lever.highest};
     lever.brings_in_new = true;
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     lever.disruption = [](double) { return disruption_of_new; };
     lever.apply = [extra](Attempt& attempt, double grams) {
         attempt.recipe.extras.push_back(extra);

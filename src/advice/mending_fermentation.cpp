@@ -30,7 +30,7 @@ MendingLever temperature(const Recipe& recipe, const YeastClass& yeast) {
     lever.lowest = low;
     lever.highest = high;
     lever.trials = {low, middle, high};
-    lever.rounded = to_steps_of(1.0);
+    lever.rounded = to_settable_celsius(recipe.measures);
     lever.disruption = [now](double degrees) { return disruption_of_setting(now, degrees, 6.0); };
     lever.apply = [](Attempt& attempt, double degrees) {
         attempt.recipe.fermentation_temperature = celsius(degrees);
@@ -85,7 +85,7 @@ MendingLever time_on_yeast(const Recipe& recipe, double usual_days) {
     return lever;
 }
 
-MendingLever diacetyl_rest() {
+MendingLever diacetyl_rest(const Measures& measures) {
     constexpr double rest_celsius = 16.0;
     constexpr double longest = 4.0;
     MendingLever lever;
@@ -97,9 +97,9 @@ MendingLever diacetyl_rest() {
     lever.apply = [](Attempt& attempt, double days) {
         attempt.recipe.diacetyl_rest = DiacetylRest{celsius(rest_celsius), days * day};
     };
-    lever.told = [](const Attempt& /*mended*/, double days) {
-        return std::vector<Change>{
-            {"diacetyl rest at " + fixed(rest_celsius, 0) + " °C", 0.0, rounded(days, 1), "d"}};
+    const std::string what = "diacetyl rest at " + told(celsius(rest_celsius), measures);
+    lever.told = [what](const Attempt& /*mended*/, double days) {
+        return std::vector<Change>{{what, 0.0, rounded(days, 1), "d"}};
     };
     return lever;
 }
@@ -119,7 +119,7 @@ std::vector<MendingLever> fermentation_levers(const Recipe& recipe) {
         levers.push_back(time_on_yeast(recipe, usual_days));
     }
     if (cold && !recipe.diacetyl_rest) {
-        levers.push_back(diacetyl_rest());
+        levers.push_back(diacetyl_rest(recipe.measures));
     }
     return levers;
 }

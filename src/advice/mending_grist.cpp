@@ -41,7 +41,7 @@ MendingLever grist_amount(const Recipe& recipe, std::size_t index, const Custom&
     lever.highest = std::min((carries ? most_of_carrying : most_of_seasoning) * now, in(most, gram));
     lever.highest = unusual ? now : std::max(lever.highest, now);
     lever.trials = around_amount(now, lever.lowest, lever.highest);
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     lever.rather_none_below = carries ? 0.0 : hardly_a_rest * now;
     lever.disruption = [now, ease = unusual ? ease_of_unusual : 1.0](double grams) {
         return ease * disruption_of_amount(now, grams);

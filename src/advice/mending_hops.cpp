@@ -29,7 +29,7 @@ MendingLever hop_amount(const Recipe& recipe, std::size_t index, const Custom& c
     lever.lowest = 0.0;
     lever.highest = unusual ? now : std::max(std::min(most_multiple * now, most), now);
     lever.trials = around_amount(now, 0.0, lever.highest);
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     lever.rather_none_below = hardly_a_rest * now;
     lever.disruption = [now, ease = unusual ? ease_of_unusual : 1.0](double grams) {
         return ease * disruption_of_amount(now, grams);
@@ -62,7 +62,7 @@ MendingLever hop_time(const Recipe& recipe, std::size_t index) {
     lever.apply = [index](Attempt& attempt, double minutes) {
         attempt.recipe.hops[index].time = minutes * minute;
     };
-    const std::string what = addition.hop.name + " " + fixed(in(addition.mass, gram), 0) + " g, boiled";
+    const std::string what = addition.hop.name + " " + told(addition.mass, recipe.measures) + ", boiled";
     lever.told = [what, now](const Attempt& /*mended*/, double minutes) {
         return std::vector<Change>{{what, rounded(now, 1), rounded(minutes, 1), "min"}};
     };

@@ -4,8 +4,6 @@
 #include <array>
 #include <cmath>
 
-#include "advice/weighable.hpp"
-
 namespace entrywise {
 
 double disruption_of_amount(double from, double to) {
@@ -48,8 +46,16 @@ std::function<double(double)> to_steps_of(double step) {
     return [step](double setting) { return std::round(setting / step) * step; };
 }
 
-double weighable_grams(double grams) {
-    return in(weighable(grams * gram), gram);
+std::function<double(double)> to_weighable_grams(const Measures& measures) {
+    return [measures](double grams) { return in(weighable(grams * gram, measures), gram); };
+}
+
+std::function<double(double)> to_settable_celsius(const Measures& measures) {
+    return [measures](double degrees) { return in_celsius(settable(celsius(degrees), measures)); };
+}
+
+std::function<double(double)> to_measurable_liters(const Measures& measures) {
+    return [measures](double liters) { return in(measurable(liters * liter, measures), liter); };
 }
 
 }  // namespace entrywise

@@ -6,6 +6,7 @@
 
 #include "advice/attempt.hpp"
 #include "advice/change.hpp"
+#include "quantity/measures.hpp"
 
 namespace entrywise {
 
@@ -50,7 +51,10 @@ std::vector<double> around_amount(double now, double lowest, double highest);
 /// Rounding to a whole number of steps.
 std::function<double(double)> to_steps_of(double step);
 
-/// Rounding of grams to what is weighed.
-double weighable_grams(double grams);
+/// Rounding of grams to what is weighed, of degrees Celsius to what is set, and of liters to what is measured
+/// out, in a recipe's own units.
+std::function<double(double)> to_weighable_grams(const Measures& measures);
+std::function<double(double)> to_settable_celsius(const Measures& measures);
+std::function<double(double)> to_measurable_liters(const Measures& measures);
 
 }  // namespace entrywise

@@ -36,7 +36,7 @@ MendingLever mash_temperature(const Recipe& recipe, std::size_t rest) {
     lever.lowest = std::max(coolest_mash, above);
     lever.highest = std::max(std::min(warmest_mash, below), lever.lowest);
     lever.trials = spread_over(lever.lowest, lever.highest, 4);
-    lever.rounded = to_steps_of(1.0);
+    lever.rounded = to_settable_celsius(recipe.measures);
     lever.disruption = [now](double degrees) { return disruption_of_setting(now, degrees, 6.0); };
     lever.apply = [rest](Attempt& attempt, double degrees) {
         attempt.recipe.mash[rest].temperature = celsius(degrees);

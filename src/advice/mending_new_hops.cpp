@@ -57,7 +57,7 @@ MendingLever added(const Recipe& recipe, const NewHop& candidate, HopAddition ad
     lever.highest = most_per_liter * liters;
     lever.trials = {0.15 * lever.highest, 0.4 * lever.highest, 0.8 * lever.highest};
     lever.brings_in_new = !candidate.at_hand;
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     const double base = candidate.at_hand ? 0.9 : disruption_of_new;
     lever.disruption = [base, liters](double grams) { return base + 0.05 * grams / liters; };
     lever.apply = [addition](Attempt& attempt, double grams) {
@@ -110,7 +110,7 @@ MendingLever in_place_of(const Recipe& recipe, const std::string& name, const Ho
                 (addition.use == HopUse::boil && addition.time.value_or(1.0 * hour) >= for_bitterness_from);
             if (for_bitterness) {
                 const double grams = in(addition.mass, gram) * (addition.hop.alpha.middle / hop.alpha.middle);
-                addition.mass = weighable_grams(grams) * gram;
+                addition.mass = weighable(grams * gram, attempt.recipe.measures);
             }
             addition.hop = hop;
             addition.alpha_is_stated = false;

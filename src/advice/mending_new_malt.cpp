@@ -43,7 +43,7 @@ MendingLever added(const Recipe& recipe, const Fermentable& fermentable, int lin
     lever.highest = std::min(most_of_grist(fermentable), most_of_new) * all;
     lever.trials = {0.2 * lever.highest, 0.6 * lever.highest};
     lever.brings_in_new = true;
-    lever.rounded = weighable_grams;
+    lever.rounded = to_weighable_grams(recipe.measures);
     lever.disruption = [all](double grams) { return disruption_of_new + grams / all; };
     lever.apply = [addition](Attempt& attempt, double grams) {
         attempt.recipe.grist.push_back(addition);

@@ -56,8 +56,9 @@ MendingLever weeks_in_the_cold(const Recipe& recipe) {
             conditioning.temperature = celsius(cold_celsius);
         }
     };
-    lever.told = [now, is_cold](const Attempt& /*mended*/, double weeks) {
-        const std::string what = is_cold ? "time in the cold" : "time in the cold, at 4 °C";
+    const std::string what =
+        is_cold ? "time in the cold" : "time in the cold, at " + told(celsius(cold_celsius), recipe.measures);
+    lever.told = [now, what](const Attempt& /*mended*/, double weeks) {
         return std::vector<Change>{{what, rounded(now, 1), rounded(weeks, 1), "wk"}};
     };
     return lever;
@@ -83,7 +84,7 @@ void add_gelatin(Recipe& recipe) {
     extra.name = "gelatin";
     extra.kind = ExtraKind::fining;
     // A tenth of a gram to the liter (common practice).
-    extra.mass = weighable_grams(0.1 * in(recipe.volume.middle, liter)) * gram;
+    extra.mass = weighable(0.1 * gram_per_liter * recipe.volume.middle, recipe.measures);
     extra.use = ExtraUse::fermenter;
     extra.position = {first_added_line + 90, 1};
     recipe.extras.push_back(extra);

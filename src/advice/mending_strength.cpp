@@ -1,7 +1,6 @@
 #include <cmath>
 
 #include "advice/mending_levers.hpp"
-#include "advice/weighable.hpp"
 #include "base/number.hpp"
 
 namespace entrywise {
@@ -11,8 +10,8 @@ namespace {
 constexpr double weakest = 0.5;
 constexpr double strongest = 1.8;
 
-Mass scaled(Mass mass, double percents) {
-    return weighable(percents / 100.0 * mass);
+Mass scaled(Mass mass, double percents, const Measures& measures) {
+    return weighable(percents / 100.0 * mass, measures);
 }
 
 /// The fermentables that were scaled and not set by another lever besides, before and after.
@@ -29,7 +28,7 @@ Sums sums_of(const Recipe& recipe, const Recipe& mended, double percents) {
         for (const GristAddition& each : mended.grist) {
             now = each.position == addition.position ? &each : now;
         }
-        if (now != nullptr && now->mass == scaled(addition.mass, percents)) {
+        if (now != nullptr && now->mass == scaled(addition.mass, percents, recipe.measures)) {
             sums.before += addition.mass;
             sums.after += now->mass;
         } else {
@@ -50,7 +49,7 @@ MendingLever all_fermentables(const Recipe& recipe) {
     lever.disruption = [](double percents) { return 0.2 + disruption_of_amount(100.0, percents); };
     lever.apply = [](Attempt& attempt, double percents) {
         for (GristAddition& addition : attempt.recipe.grist) {
-            addition.mass = scaled(addition.mass, percents);
+            addition.mass = scaled(addition.mass, percents, attempt.recipe.measures);
         }
     };
     lever.told = [recipe](const Attempt& mended, double percents) {
@@ -70,7 +69,7 @@ MendingLever volume(const Recipe& recipe) {
     lever.lowest = 0.75 * now;
     lever.highest = 1.35 * now;
     lever.trials = {0.85 * now, 1.15 * now, 1.3 * now};
-    lever.rounded = to_steps_of(now >= 10.0 ? 0.5 : 0.1);
+    lever.rounded = to_measurable_liters(recipe.measures);
     lever.disruption = [now](double liters) { return 0.4 + disruption_of_amount(now, liters); };
     lever.apply = [](Attempt& attempt, double liters) {
         Uncertain<Volume>& volume = attempt.recipe.volume;

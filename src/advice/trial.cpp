@@ -13,7 +13,10 @@ namespace entrywise {
 
 namespace {
 
-constexpr TemperatureDifference temperature_step = 2.0 * kelvin;
+TemperatureDifference temperature_step(const Measures& measures) {
+    return measures.fahrenheit ? 4.0 / 1.8 * kelvin : 2.0 * kelvin;
+}
+
 constexpr Attenuation attenuation_step = 0.05 * fully_attenuated;
 constexpr Duration boil_step = 15.0 * minute;
 constexpr Duration cold_step = 7.0 * day;
@@ -138,6 +141,8 @@ void Trials::add_yeasts() {
 
 void Trials::add_settings() {
     const Process process = process_of(recipe_);
+    const TemperatureDifference degrees = temperature_step(recipe_.measures);
+    const std::string step = told(degrees, recipe_.measures);
     // Each setting both ways; words of what grows and what shrinks it.
     const auto both_ways = [&](const std::string& source, const std::string& more, const std::string& less,
                                auto change) {
@@ -148,10 +153,10 @@ void Trials::add_settings() {
         }
     };
     if (process.mashed) {
-        both_ways("mash", "2 °C warmer", "2 °C cooler", [&](Recipe& changed, double sign) {
+        both_ways("mash", step + " warmer", step + " cooler", [&](Recipe& changed, double sign) {
             changed.mash = process.mash;
             for (MashRest& rest : changed.mash) {
-                rest.temperature += sign * temperature_step;
+                rest.temperature += sign * degrees;
             }
         });
     }
@@ -161,8 +166,8 @@ void Trials::add_settings() {
             addition.yeast.attenuation.middle += sign * attenuation_step;
         }
     });
-    both_ways("fermentation", "2 °C warmer", "2 °C cooler", [&](Recipe& changed, double sign) {
-        changed.fermentation_temperature = process.fermentation_temperature + sign * temperature_step;
+    both_ways("fermentation", step + " warmer", step + " cooler", [&](Recipe& changed, double sign) {
+        changed.fermentation_temperature = process.fermentation_temperature + sign * degrees;
     });
     both_ways("carbonation", "0.3 vol higher", "0.3 vol lower", [&](Recipe& changed, double sign) {
         const Carbonation moved = process.carbonation.middle + sign * carbonation_step;

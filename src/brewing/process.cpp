@@ -102,11 +102,12 @@ void fill_mash(const Recipe& recipe, Process& process) {
     if (recipe.mashed && recipe.mash.empty()) {
         process.mash = {{celsius(usual_mash_celsius), 1.0 * hour}};
         process.mash_temperature_half_width = usual_mash_half_width;
-        process.assumptions.push_back("mash at " + to_text(process.mash.front().temperature) + " for 1 h");
+        process.assumptions.push_back("mash at " + told(process.mash.front().temperature, recipe.measures) +
+                                      " for 1 h");
     }
     for (const MashRest& rest : process.mash) {
         if (!rest.time_is_stated) {
-            process.assumptions.push_back("rest at " + to_text(rest.temperature) + " for " +
+            process.assumptions.push_back("rest at " + told(rest.temperature, recipe.measures) + " for " +
                                           to_text(rest.time));
         }
     }
@@ -147,7 +148,7 @@ void fill_yeast(const Recipe& recipe, Process& process) {
     process.fermentation_temperature_half_width =
         recipe.fermentation_temperature ? stated_fermentation_half_width : usual_fermentation_half_width;
     if (!recipe.fermentation_temperature) {
-        process.assumptions.push_back("fermentation at about " + to_text(middle));
+        process.assumptions.push_back("fermentation at about " + told(middle, recipe.measures));
     }
 }
 
@@ -177,7 +178,7 @@ void fill_keeping(const Recipe& recipe, Process& process) {
                           ? Uncertain<Temperature>{*keeping.temperature, stated_keeping_half_width}
                           : Uncertain<Temperature>{celsius(usual_keeping_celsius), usual_keeping_half_width};
     if (!keeping.temperature) {
-        process.assumptions.push_back("kept at about " + to_text(process.kept_at.middle));
+        process.assumptions.push_back("kept at about " + told(process.kept_at.middle, recipe.measures));
     }
 }
 
@@ -186,7 +187,7 @@ void fill_extras(const Recipe& recipe, Process& process) {
     for (const ExtraAddition& extra : process.extras) {
         if (lacks_a_dose(extra)) {
             const Mass mass = usual_dose(extra).middle * recipe.volume.middle;
-            process.assumptions.push_back("about " + fixed(in(mass, gram), 0) + " g of " + extra.name);
+            process.assumptions.push_back("about " + told(mass, recipe.measures) + " of " + extra.name);
         }
     }
 }

@@ -60,8 +60,8 @@ std::string_view word_for(ExtraUse use) {
     return use == ExtraUse::fermenter ? "fermenter" : use == ExtraUse::mash ? "mash" : "boil";
 }
 
-std::string text_of(Mass mass) {
-    return to_text(mass);
+std::string text_of(Mass mass, const Measures& measures) {
+    return measures.pounds ? to_text(mass, mass < pound ? "oz" : "lb") : to_text(mass);
 }
 
 /// As the recipe states it: with a spread where one was given; one that was taken from the tables in
@@ -72,8 +72,9 @@ std::string text_of(const Uncertain<Share>& alpha) {
     return with_spread.size() <= longest_by_hand ? with_spread : to_text(alpha.middle);
 }
 
-std::string degrees(Temperature temperature) {
-    return shortest(rounded(in_celsius(temperature), 1)) + " C";
+std::string degrees(Temperature temperature, const Measures& measures) {
+    return measures.fahrenheit ? to_text(temperature, "F")
+                               : shortest(rounded(in_celsius(temperature), 1)) + " C";
 }
 
 std::string minutes(Duration time) {
@@ -84,18 +85,20 @@ std::string days(Duration time) {
     return shortest(rounded(in(time, day), 1)) + " d";
 }
 
-std::string item_text(const GristAddition& addition) {
+std::string item_text(const GristAddition& addition, const Measures& measures) {
     const Fermentable& fermentable = addition.fermentable;
     const std::string_view key = fermentable.kind == FermentableKind::sugar          ? "sugar"
                                  : fermentable.kind == FermentableKind::malt_extract ? "extract"
                                                                                      : "malt";
     const std::string use =
         addition.use == GristUse::mash ? std::string() : fmt::format(", add: {}", word_for(addition.use));
-    return fmt::format("{{{}: {}, mass: {}{}}}", key, fermentable.name, text_of(addition.mass), use);
+    return fmt::format("{{{}: {}, mass: {}{}}}", key, fermentable.name, text_of(addition.mass, measures),
+                       use);
 }
 
-std::string item_text(const HopAddition& addition) {
-    std::string text = fmt::format("{{hop: {}, mass: {}", addition.hop.name, text_of(addition.mass));
+std::string item_text(const HopAddition& addition, const Measures& measures) {
+    std::string text =
+        fmt::format("{{hop: {}, mass: {}", addition.hop.name, text_of(addition.mass, measures));
     if (addition.alpha_is_stated) {
         text += ", alpha: " + text_of(addition.hop.alpha);
     }
@@ -105,7 +108,7 @@ std::string item_text(const HopAddition& addition) {
             ", time: " + (addition.use == HopUse::dry_hop ? days(*addition.time) : minutes(*addition.time));
     }
     if (addition.temperature) {
-        text += ", temperature: " + degrees(*addition.temperature);
+        text += ", temperature: " + degrees(*addition.temperature, measures);
     }
     if (addition.form != HopForm::pellet) {
         text += addition.form == HopForm::whole ? ", form: whole" : ", form: extract";
@@ -113,10 +116,10 @@ std::string item_text(const HopAddition& addition) {
     return text + "}";
 }
 
-std::string item_text(const ExtraAddition& extra) {
+std::string item_text(const ExtraAddition& extra, const Measures& measures) {
     std::string text = fmt::format("{{name: {}, kind: {}", extra.name, word_for(extra.kind));
     if (extra.mass) {
-        text += ", mass: " + text_of(*extra.mass);
+        text += ", mass: " + text_of(*extra.mass, measures);
     }
     text += fmt::format(", add: {}", word_for(extra.use));
     if (extra.time) {
@@ -184,7 +187,8 @@ class Writer {
 
     void write_volume() {
         if (mended_.volume.middle != recipe_.volume.middle) {
-            edits_.set_scalar(*value_of(root_, "volume"), to_text(mended_.volume, "L"));
+            edits_.set_scalar(*value_of(root_, "volume"),
+                              to_text(mended_.volume, recipe_.measures.gallons ? "gal" : "L"));
         }
     }
 
@@ -199,7 +203,7 @@ class Writer {
         for (std::size_t rest = 0; rest < mended_.mash.size(); ++rest) {
             if (mended_.mash[rest].temperature != recipe_.mash[rest].temperature) {
                 edits_.set_scalar(*value_of(rests->items[rest], "temperature"),
-                                  degrees(mended_.mash[rest].temperature));
+                                  degrees(mended_.mash[rest].temperature, recipe_.measures));
             }
         }
     }
@@ -237,7 +241,7 @@ class Writer {
         bool needs_a_place = !any_kept;
         for (const Addition& addition : after) {
             if (at_position(before, addition.position) == nullptr) {
-                write_new(key, list, item_text(addition), needs_a_place);
+                write_new(key, list, item_text(addition, recipe_.measures), needs_a_place);
                 needs_a_place = false;
             }
         }
@@ -258,7 +262,7 @@ class Writer {
     template <class Addition>
     void write_addition(const Node& item, const Addition& before, const Addition& after) {
         if (!is_same_ingredient(before, after)) {
-            edits_.replace_item(item, item_text(after));
+            edits_.replace_item(item, item_text(after, recipe_.measures));
             return;
         }
         write_mass(item, before, after);
@@ -268,7 +272,7 @@ class Writer {
     template <class Addition>
     void write_mass(const Node& item, const Addition& before, const Addition& after) {
         if (after.mass != before.mass) {
-            edits_.set_scalar(*value_of(item, "mass"), text_of(Mass(mass_of(after))));
+            edits_.set_scalar(*value_of(item, "mass"), text_of(Mass(mass_of(after)), recipe_.measures));
         }
     }
 
@@ -323,14 +327,15 @@ class Writer {
 
     void write_fermentation() {
         if (mended_.fermentation_temperature != recipe_.fermentation_temperature) {
-            set("fermentation", "temperature", degrees(*mended_.fermentation_temperature));
+            set("fermentation", "temperature", degrees(*mended_.fermentation_temperature, recipe_.measures));
         }
         if (mended_.fermentation_time != recipe_.fermentation_time) {
             set("fermentation", "time", days(*mended_.fermentation_time));
         }
         if (mended_.diacetyl_rest && !recipe_.diacetyl_rest) {
             set("fermentation", "rest",
-                fmt::format("{{temperature: {}, time: {}}}", degrees(mended_.diacetyl_rest->temperature),
+                fmt::format("{{temperature: {}, time: {}}}",
+                            degrees(mended_.diacetyl_rest->temperature, recipe_.measures),
                             days(mended_.diacetyl_rest->time)));
         }
     }
@@ -348,7 +353,7 @@ class Writer {
             set("conditioning", "time", days(*after.time));
         }
         if (after.temperature != before.temperature) {
-            set("conditioning", "temperature", degrees(*after.temperature));
+            set("conditioning", "temperature", degrees(*after.temperature, recipe_.measures));
         }
         if (after.filtered != before.filtered) {
             set("conditioning", "filtered", *after.filtered ? "true" : "false");

@@ -6,6 +6,7 @@
 
 #include "reading/fields.hpp"
 #include "reading/measured_reader.hpp"
+#include "reading/measures_of.hpp"
 #include "reading/recipe_ingredients.hpp"
 #include "reading/style_name.hpp"
 
@@ -234,6 +235,7 @@ Outcome<Recipe> read_recipe(const Node& document, const KnownIngredients& known,
     }
     Recipe recipe;
     recipe.file = file;
+    recipe.measures = measures_of(document);
     recipe.name = fields.required<std::string>("name");
     recipe.style = read_style_name(fields, "style", recipe.style_position);
     recipe.base_style = read_style_name(fields, "base_style", recipe.base_style_position);

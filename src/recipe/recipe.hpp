@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/place.hpp"
+#include "quantity/measures.hpp"
 #include "quantity/quantities.hpp"
 #include "recipe/ingredients.hpp"
 
@@ -111,6 +112,7 @@ struct Measured {
 struct Recipe {
     std::string name;
     std::string file;
+    Measures measures;  ///< as it is written
     std::optional<StyleName> style;
     Position style_position;
     std::optional<StyleName> base_style;

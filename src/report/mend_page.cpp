@@ -24,12 +24,12 @@ namespace entrywise {
 
 namespace {
 
-Json change_values(const std::vector<Change>& changes) {
+Json change_values(const std::vector<Change>& changes, const Measures& measures) {
     Json values = Json::array();
     for (const Change& change : changes) {
         values.push_back({{"what", change.what},
-                          {"from", setting_words(change, change.from, "none")},
-                          {"to", setting_words(change, change.to, "left out")}});
+                          {"from", setting_words(change, change.from, "none", measures)},
+                          {"to", setting_words(change, change.to, "left out", measures)}});
     }
     return values;
 }
@@ -81,7 +81,7 @@ Json proposal_values(const Proposal& proposal, std::size_t number, const Mending
                      const ScoreSheet& score_sheet) {
     return {{"number", std::to_string(number)},
             {"title", proposal_words(proposal, mending)},
-            {"changes", change_values(proposal.changes)},
+            {"changes", change_values(proposal.changes, mending.recipe.measures)},
             {"before", points_text(mending.sheet.total.median)},
             {"after", points_text(proposal.sheet.total.median)},
             {"numbers", numbers_compared(mending.beer, proposal.beer, mending.style)},

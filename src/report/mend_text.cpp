@@ -28,16 +28,17 @@ std::size_t columns_of_setting(const TextStyle& style) {
     return style.width < 76 ? 13 : 16;
 }
 
-std::string changes_text(const std::vector<Change>& changes, const TextStyle& style) {
+std::string changes_text(const std::vector<Change>& changes, const Measures& measures,
+                         const TextStyle& style) {
     const std::size_t setting_columns = columns_of_setting(style);
     const std::size_t what_columns = style.width - change_indent - 2 * setting_columns;
     std::string text;
     for (const Change& change : changes) {
         const std::string what = cut_end(shown(change.what, style), what_columns - 1, style);
-        const std::string from =
-            cut_end(shown(setting_words(change, change.from, "none"), style), setting_columns - 1, style);
-        const std::string to =
-            cut_end(shown(setting_words(change, change.to, "left out"), style), setting_columns - 1, style);
+        const std::string from = cut_end(shown(setting_words(change, change.from, "none", measures), style),
+                                         setting_columns - 1, style);
+        const std::string to = cut_end(shown(setting_words(change, change.to, "left out", measures), style),
+                                       setting_columns - 1, style);
         text += std::string(change_indent, ' ') + at_left(what, what_columns) +
                 at_right(from, setting_columns) + bold(at_right(to, setting_columns), style) + '\n';
     }
@@ -98,7 +99,7 @@ std::string proposal_text(const Proposal& proposal, std::size_t number, const Me
                                 at_right("then", setting_columns),
                             style) +
                        '\n';
-    text += changes_text(proposal.changes, style) + '\n';
+    text += changes_text(proposal.changes, mending.recipe.measures, style) + '\n';
     text += dim(compared_line("", "before", "after", "     style"), style);
     text += numbers_compared(mending.beer, proposal.beer, mending.style, style);
     text += sections_compared(mending.sheet, proposal.sheet, score_sheet, style);

@@ -21,13 +21,23 @@ namespace {
 
 constexpr std::size_t most_left_over = 3;
 
-std::string amount(double number, const std::string& unit) {
-    constexpr int decimals = 2;
-    return shortest(rounded(number, decimals)) + (unit.empty() ? "" : " " + unit);
-}
-
 bool is_mass(const Change& change) {
     return change.unit == "g" || change.unit == "kg";
+}
+
+std::string amount(const Change& change, double number, const Measures& measures) {
+    constexpr int decimals = 2;
+    const std::string& unit = change.unit;
+    if (is_mass(change) && measures.pounds) {
+        return told(number * (unit == "g" ? gram : kilogram), measures);
+    }
+    if (unit == "°C" && measures.fahrenheit) {
+        return told(celsius(number), measures);
+    }
+    if (unit == "L" && measures.gallons) {
+        return told(number * liter, measures);
+    }
+    return shortest(rounded(number, decimals)) + (unit.empty() ? "" : " " + unit);
 }
 
 std::string count_in_words(std::size_t changes) {
@@ -50,8 +60,8 @@ std::string nothing_holds(const Mending& mending) {
         mending.recipe.name, style_title(mending.style), target);
 }
 
-std::string change_in_a_sentence(const Change& change) {
-    const std::string to = setting_words(change, change.to, "left out");
+std::string change_in_a_sentence(const Change& change, const Measures& measures) {
+    const std::string to = setting_words(change, change.to, "left out", measures);
     const double* from = std::get_if<double>(&change.from);
     const bool plain = to == "left out" || (from != nullptr && *from == 0.0);
     return fmt::format("{} {}{}", change.what, plain ? "" : "to ", to);
@@ -59,9 +69,10 @@ std::string change_in_a_sentence(const Change& change) {
 
 }  // namespace
 
-std::string setting_words(const Change& change, const Change::Value& value, const char* nothing) {
+std::string setting_words(const Change& change, const Change::Value& value, const char* nothing,
+                          const Measures& measures) {
     if (const double* number = std::get_if<double>(&value)) {
-        return *number == 0.0 && is_mass(change) ? nothing : amount(*number, change.unit);
+        return *number == 0.0 && is_mass(change) ? nothing : amount(change, *number, measures);
     }
     return std::get<std::string>(value);
 }
@@ -127,7 +138,7 @@ std::string mend_summary_words(const Mending& mending, const ScoreSheet& score_s
     const Proposal& first = mending.proposals.front();
     std::vector<std::string> changes;
     for (const Change& change : first.changes) {
-        changes.push_back(change_in_a_sentence(change));
+        changes.push_back(change_in_a_sentence(change, mending.recipe.measures));
     }
     return fmt::format("{} as {}: {} points at risk instead of {} with the least change: {}.",
                        mending.recipe.name, style_title(mending.style), points_text(first.sheet.total.median),

@@ -4,14 +4,17 @@
 
 #include "advice/change.hpp"
 #include "advice/mend.hpp"
+#include "quantity/measures.hpp"
 #include "style/score_sheet.hpp"
 
 namespace entrywise {
 
 // What every form of a mending says in the same words.
 
-/// A setting as a table prints it; where there is none of an ingredient, the word for that.
-std::string setting_words(const Change& change, const Change::Value& value, const char* nothing);
+/// A setting as a table prints it, in the units of the recipe; where there is none of an ingredient, the word
+/// for that.
+std::string setting_words(const Change& change, const Change::Value& value, const char* nothing,
+                          const Measures& measures);
 
 /// What a judge would still note, or that there is nothing.
 std::string left_over_words(const Sheet& sheet);

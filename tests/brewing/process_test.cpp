@@ -64,7 +64,7 @@ TEST_CASE("a mash rest without a time is listed with the time taken for it") {
     recipe.mash.front().time_is_stated = false;
     const auto assumptions = process_of(recipe).assumptions;
     REQUIRE(assumptions.size() == 1);
-    CHECK(mentions(assumptions, "66 C"));
+    CHECK(mentions(assumptions, "66 °C"));
     CHECK(mentions(assumptions, "60 min"));
 }
 
