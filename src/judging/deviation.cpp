@@ -202,6 +202,16 @@ Deviation color_deviation(const Estimate<Color>& color, std::size_t draws, const
     return deviation;
 }
 
+/// What a guide wants opaque is so by its color, which is judged by itself: a stout that lets light through
+/// is no worse for being clear.
+Expectation as_judged(Attribute attribute, Expectation expectation) {
+    constexpr double cloudy = 1.0;
+    if (attribute == Attribute::appearance_clarity && expectation.high < cloudy) {
+        expectation.high = highest_level(attribute);
+    }
+    return expectation;
+}
+
 }  // namespace
 
 std::vector<Deviation> deviations_of(const Impression& beer, const Yardstick& yardstick,
@@ -210,9 +220,10 @@ std::vector<Deviation> deviations_of(const Impression& beer, const Yardstick& ya
     std::vector<Deviation> deviations;
     deviations.reserve(attribute_count + 1);
     for (const Attribute attribute : all_attributes()) {
-        if (const auto& expectation = style.expected[attribute]; expectation && !beer.is_untold(attribute)) {
+        if (style.expected[attribute] && !beer.is_untold(attribute)) {
+            const Expectation judged = as_judged(attribute, *style.expected[attribute]);
             deviations.push_back(
-                deviation_of(attribute, *expectation, yardstick.habits[attribute], beer, style, score_sheet));
+                deviation_of(attribute, judged, yardstick.habits[attribute], beer, style, score_sheet));
         }
     }
     if (style.ranges.color) {

@@ -120,6 +120,13 @@ TEST_CASE("a wrong color alone costs appearance, hardly any overall and nothing 
     }
 }
 
+// Common practice: a stout is opaque because it is dark, and nobody marks one down for being clear; a hazy
+// beer that is bright is out of style.
+TEST_CASE("a beer that the guide wants opaque is not marked down for being clear") {
+    CHECK(points_at(Attribute::appearance_clarity, 4.0, 0.0, 0.0) == 0.0);
+    CHECK(points_at(Attribute::appearance_clarity, 4.0, 1.0, 2.0) > 0.3);
+}
+
 // Wolfe, Beer Evaluation and the Judging Process: one point each for clarity and head.
 TEST_CASE("clarity and head cost at most a point of appearance each") {
     CHECK(sheet_of({{Attribute::appearance_clarity, 0.0}}).at_risk[Section::appearance].median <= 1.0);
