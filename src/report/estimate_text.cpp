@@ -86,7 +86,9 @@ struct Method {
 constexpr Method methods[] = {
     {"original gravity",
      "a balance of extract mass over the wort's volume; degrees Plato by Lincoln's cubic, 1987"},
-    {"final gravity", "the fermentable share of each source of extract, times what the yeast makes of it"},
+    {"final gravity",
+     "the fermentable share of each source of extract, times what the yeast makes of it, and what dry hops "
+     "make fermentable"},
     {"alcohol", "Balling's balance of extract, 1865"},
     {"bitterness",
      "alpha acids that dissolve and isomerize in boil, stand and chill (kinetics of Malowicki and "
