@@ -60,7 +60,8 @@ std::string never_measured() {
     return item(
                "**Never held against measured beer: color, carbonation, haze, head, hop aroma, esters, "
                "phenols, "
-               "diacetyl, sulfur, sourness, and how hop aroma fades.** No set of recipes with measured "
+               "diacetyl, sulfur, sourness, what dry hops make fermentable, and how hop aroma fades.** No "
+               "set of recipes with measured "
                "colors was "
                "found; the curve from malt to color was drawn through older formulas, and its spread is a "
                "working "
