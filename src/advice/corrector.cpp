@@ -23,16 +23,19 @@ void Corrector::correct(AdvisedFinding& advised) {
     const Asked* const before = that_mends(finding);
     const bool may_be_the_same = before == nullptr || before->finding.attribute == finding.attribute;
     const std::vector<Correction> own = may_be_the_same ? own_of(finding) : std::vector<Correction>();
-    if (before != nullptr && (own.empty() || own.front().told != before->told)) {
+    if (before != nullptr && (own.empty() || own.front().told != before->corrections.front().told)) {
         advised.mended_by = id_of(before->finding);
         advised.corrections = {fmt::format("the change for {} ({}) mends this too",
                                            spoken(before->finding.attribute),
                                            word_of(before->finding.section))};
         return;
     }
+    if (const Asked* const same = half_of_the_same(finding, own)) {
+        advised.corrections = in_words(same->corrections);
+        return;
+    }
     if (!own.empty() && own.front().recipe) {
-        asked_.push_back(
-            {finding, own.front().told, taste_at_middle(*own.front().recipe, check_.profile.perception)});
+        asked_.push_back({finding, own, taste_at_middle(*own.front().recipe, check_.profile.perception)});
     }
     advised.corrections = in_words(own);
     add_new(cautions_of_corrections(own, check_.recipe, check_.beer, dice_), cautions_);
@@ -44,6 +47,18 @@ const Corrector::Asked* Corrector::that_mends(const Finding& finding) const {
                              check_.profile.perception);
     });
     return does_it == asked_.end() ? nullptr : &*does_it;
+}
+
+const Corrector::Asked* Corrector::half_of_the_same(const Finding& finding,
+                                                    const std::vector<Correction>& own) const {
+    if (own.empty() || !own.front().goes_half_way) {
+        return nullptr;
+    }
+    const auto same = std::find_if(asked_.begin(), asked_.end(), [&](const Asked& asked) {
+        return asked.finding.attribute == finding.attribute && asked.finding.direction == finding.direction &&
+               asked.corrections.front().goes_half_way;
+    });
+    return same == asked_.end() ? nullptr : &*same;
 }
 
 std::vector<Correction> Corrector::own_of(const Finding& finding) const {

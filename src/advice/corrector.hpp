@@ -20,7 +20,8 @@ class Corrector {
     Corrector(const Check& check, const PhraseBook& phrases);
 
     /// Adds the change that a finding before asks for, where that does it, or one of its own. The same change
-    /// to the same attribute in another section is told as it is.
+    /// to the same attribute in another section is told as it is, and where each goes half of the way only,
+    /// the one that was asked for first is told for both.
     void correct(AdvisedFinding& advised);
 
     /// What calls for caution in the changes that it added.
@@ -30,11 +31,12 @@ class Corrector {
     /// A change that a finding asks for first.
     struct Asked {
         Finding finding;
-        std::string told;
+        std::vector<Correction> corrections;
         Tasting changed;
     };
 
     const Asked* that_mends(const Finding& finding) const;
+    const Asked* half_of_the_same(const Finding& finding, const std::vector<Correction>& own) const;
     std::vector<Correction> own_of(const Finding& finding) const;
 
     const Check& check_;

@@ -5,6 +5,8 @@
 
 #include "advice/cause.hpp"
 #include "advice/change_of_mass.hpp"
+#include "advice/grist_limits.hpp"
+#include "advice/hop_limits.hpp"
 #include "advice/lever_on.hpp"
 #include "base/text.hpp"
 #include "brewing/ingredient_line.hpp"
@@ -53,10 +55,23 @@ Lever scaled(const Recipe& recipe, const std::vector<Ingredient>& ingredients, S
         });
 }
 
-/// From leaving an ingredient out to so much of it that it would be another recipe (working values).
+/// How many times as much of an ingredient is neither another recipe (working values) nor more than brewers
+/// take.
+double most_times(const Recipe& recipe, Ingredient ingredient) {
+    if (ingredient.is_hop) {
+        const HopAddition& addition = recipe.hops[ingredient.index];
+        const Mass most = most_of_hops(addition.use) * recipe.volume.middle;
+        return std::clamp(in(most, addition.mass), 1.0, 4.0);
+    }
+    const GristAddition& addition = recipe.grist[ingredient.index];
+    const Mass most = most_of_grist(addition.fermentable) * all_of_grist(recipe);
+    return std::clamp(in(most, addition.mass), 1.0, 3.0);
+}
+
+/// From leaving an ingredient out to the most of it.
 Lever scaled(const Recipe& recipe, Ingredient ingredient) {
     return lever_on(
-        recipe, 1.0, {0.0, ingredient.is_hop ? 4.0 : 3.0}, one_percent,
+        recipe, 1.0, {0.0, most_times(recipe, ingredient)}, one_percent,
         [ingredient](Recipe& changed, double setting) { scale(changed, ingredient, setting); },
         [recipe, ingredient](double setting) {
             const Mass mass = mass_of(recipe, ingredient);
