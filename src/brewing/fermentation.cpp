@@ -100,7 +100,7 @@ Estimate<Attenuation> source_attenuation(const GristAddition& addition, const Pr
 }
 
 bool creeps(const HopAddition& addition) {
-    return addition.use == HopUse::dry_hop && addition.form != HopForm::extract;
+    return addition.use == HopUse::dry_hop && addition.form != HopForm::extract && addition.mass > Mass();
 }
 
 /// All dry hops together, each for its own time on the beer.

@@ -64,6 +64,14 @@ TEST_CASE("extracts of hops do not creep") {
     CHECK(apparent_extract_left(hoppy(35.0, HopForm::extract)) == apparent_extract_left(hoppy(0.0)));
 }
 
+TEST_CASE("a dry hop of nothing is none") {
+    Recipe none = hoppy(7.0);
+    none.hops.back().mass = 0.0 * gram;
+    Recipe without = none;
+    without.hops.pop_back();
+    CHECK(apparent_extract_left(none) == apparent_extract_left(without));
+}
+
 TEST_CASE("two dry hops creep as one of their mass, each for its own time") {
     Recipe apart = hoppy(7.0);
     apart.hops.back().mass = 0.5 * apart.hops.back().mass;
