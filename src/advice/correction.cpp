@@ -194,9 +194,14 @@ std::pair<double, double> crossing(double near, double past, double step, IsPast
     return {near, past};
 }
 
-/// The setting nearest to where the recipe stands that reaches the aim, or where the numbers of the style end
-/// before that, so much of the way as helps.
-std::optional<double> least_change(Turned& turned, const Aim& aim) {
+/// The setting nearest to where the recipe stands that reaches an aim, and the last on the way to it at which
+/// the numbers of the style are kept.
+struct Reaching {
+    double setting = 0.0;
+    double kept = 0.0;
+};
+
+std::optional<Reaching> reaching(Turned& turned, const Aim& aim) {
     const Lever& lever = turned.lever();
     const auto is_reached = [&](double setting) { return aim.is_reached(turned.at(setting)); };
     const double near = std::clamp(lever.now, lever.lowest, lever.highest);
@@ -205,13 +210,26 @@ std::optional<double> least_change(Turned& turned, const Aim& aim) {
     if (end == ends.end() || (near == lever.now && is_reached(near))) {
         return std::nullopt;
     }
-    const double reaching = crossing(near, *end, lever.step, is_reached).second;
-    if (turned.at(reaching).keeps_numbers) {
-        return reaching;
+    const double setting = crossing(near, *end, lever.step, is_reached).second;
+    const auto is_lost = [&turned](double each) { return !turned.at(each).keeps_numbers; };
+    return Reaching{setting, is_lost(setting) ? crossing(near, setting, lever.step, is_lost).first : setting};
+}
+
+/// The least change that reaches the aim, or where the numbers of the style end before that, so much of the
+/// way as helps.
+std::optional<double> least_change(Turned& turned, const Aim& aim) {
+    const auto found = reaching(turned, aim);
+    if (!found || found->kept == found->setting) {
+        return found ? std::optional(found->setting) : std::nullopt;
     }
-    const auto is_lost = [&turned](double setting) { return !turned.at(setting).keeps_numbers; };
-    const double part = crossing(near, reaching, lever.step, is_lost).first;
-    return aim.is_worth_a_part(turned.at(near), turned.at(part)) ? std::optional(part) : std::nullopt;
+    const bool helps = aim.is_worth_a_part(turned.at(turned.lever().now), turned.at(found->kept));
+    return helps ? std::optional(found->kept) : std::nullopt;
+}
+
+/// As far on the way to the aim as the numbers of the style bear, if that is half of it.
+std::optional<double> most_of_the_way(Turned& turned, const Aim& aim, const Aim& half_way) {
+    const auto found = reaching(turned, aim);
+    return found && half_way.is_reached(turned.at(found->kept)) ? std::optional(found->kept) : std::nullopt;
 }
 
 double steps_outside(const Finding& finding) {
@@ -232,6 +250,22 @@ std::vector<Correction> least_changes(std::vector<Turned>& levers, const Aim& ai
         }
     }
     return corrections;
+}
+
+/// What the first lever that can does for the aim by going at least half of the way.
+std::vector<Correction> half_the_change(std::vector<Turned>& levers, const Aim& aim, const Aim& half_way) {
+    for (Turned& turned : levers) {
+        const Lever& lever = turned.lever();
+        const auto most = most_of_the_way(turned, aim, half_way);
+        if (const auto setting = most ? most : least_change(turned, half_way)) {
+            const std::string how_far =
+                most ? ", which goes most of the way" : ", which goes half of the way";
+            return {{.told = lever.told(*setting) + how_far,
+                     .recipe = lever.at(*setting),
+                     .goes_half_way = true}};
+        }
+    }
+    return {};
 }
 
 double median_of(const Finding& finding, const Gauge& gauge, const Beer& beer) {
@@ -274,11 +308,7 @@ std::vector<Correction> corrections_of(const Finding& finding, const Tasting& no
     }
     if (reach == Reach::half_way_too) {
         const Aim half_way(finding, 0.5 * (median + wanted) + offset);
-        corrections = least_changes(turned, half_way, 1);
-    }
-    for (Correction& correction : corrections) {
-        correction.told += ", which goes half of the way";
-        correction.goes_half_way = true;
+        corrections = half_the_change(turned, all_the_way, half_way);
     }
     const std::vector<Correction> besides = advice_in_general(finding, phrases);
     corrections.insert(corrections.end(), besides.begin(), besides.end());

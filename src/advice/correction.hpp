@@ -18,16 +18,16 @@ namespace entrywise {
 struct Correction {
     std::string told;
     std::optional<Recipe> recipe;
-    bool goes_half_way = false;  ///< as nothing brings it in alone
+    bool goes_half_way = false;  ///< or further, as nothing brings it in alone
 };
 
 enum class Reach { all_the_way, half_way_too };
 
 /// The least changes that bring what a finding is about back to what the style accepts, each on its own, each
 /// worked out through the whole model: grams, degrees, volumes. None takes the numbers of the style further
-/// out, all together (`numbers_are_kept`). Where none reaches it, the first that goes half of the way, if
-/// that is asked for, and general advice in words. At most two. `now` is the recipe at its middle, `beer`
-/// what it gives as it stands.
+/// out, all together (`numbers_are_kept`). Where none reaches it, the first that goes half of the way or
+/// more, if that is asked for, and general advice in words. At most two. `now` is the recipe at its middle,
+/// `beer` what it gives as it stands.
 std::vector<Correction> corrections_of(const Finding& finding, const Tasting& now, const Beer& beer,
                                        const Style& style, const Perception& perception,
                                        const PhraseBook& phrases, Reach reach);

@@ -186,7 +186,8 @@ HopAddition last_hop_again(const Recipe& recipe, HopUse use, Duration time) {
     return addition;
 }
 
-/// More of the last hop: dry, where the recipe has no dry hop and the style bears one, and late in the boil.
+/// More of the last hop: dry, where the recipe has no dry hop and the style bears one, at the end of the
+/// boil, which leaves most to smell for as much bitterness, and five minutes before.
 std::vector<Lever> new_hops(const Recipe& recipe, const Style& style) {
     if (recipe.hops.empty()) {
         return {};
@@ -198,6 +199,8 @@ std::vector<Lever> new_hops(const Recipe& recipe, const Style& style) {
         levers.push_back(added_hops(recipe, last_hop_again(recipe, HopUse::dry_hop, 3.0 * day), 10.0,
                                     "as dry hop for 3 days"));
     }
+    levers.push_back(added_hops(recipe, last_hop_again(recipe, HopUse::boil, 0.0 * minute), 6.0,
+                                "at the end of the boil"));
     levers.push_back(added_hops(recipe, last_hop_again(recipe, HopUse::boil, 5.0 * minute), 6.0,
                                 "five minutes before the end of the boil"));
     return levers;
