@@ -14,7 +14,7 @@ namespace entrywise {
 namespace {
 
 TemperatureDifference temperature_step(const Measures& measures) {
-    return measures.fahrenheit ? 4.0 / 1.8 * kelvin : 2.0 * kelvin;
+    return measures.fahrenheit ? 4.0 * fahrenheit_degree : 2.0 * kelvin;
 }
 
 constexpr Attenuation attenuation_step = 0.05 * fully_attenuated;

@@ -7,10 +7,6 @@ namespace entrywise {
 
 namespace {
 
-double in_fahrenheit(Temperature temperature) {
-    return in_celsius(temperature) * 1.8 + 32.0;
-}
-
 /// Volumes for each psi of absolute pressure.
 double de_lange_solubility(Temperature temperature) {
     return 0.01821 + 0.090115 * std::exp(-(in_fahrenheit(temperature) - 32.0) / 43.11);

@@ -10,16 +10,12 @@ namespace entrywise {
 
 namespace {
 
-constexpr double fahrenheit_in_a_kelvin = 1.8;
-constexpr double freezing_fahrenheit = 32.0;
-
 double degrees_of(Temperature temperature, const Measures& measures) {
-    const double degrees = in_celsius(temperature);
-    return measures.fahrenheit ? fahrenheit_in_a_kelvin * degrees + freezing_fahrenheit : degrees;
+    return measures.fahrenheit ? in_fahrenheit(temperature) : in_celsius(temperature);
 }
 
 Temperature of_degrees(double degrees, const Measures& measures) {
-    return celsius(measures.fahrenheit ? (degrees - freezing_fahrenheit) / fahrenheit_in_a_kelvin : degrees);
+    return measures.fahrenheit ? fahrenheit(degrees) : celsius(degrees);
 }
 
 template <class Quantity>
@@ -73,8 +69,7 @@ std::string told(Temperature temperature, const Measures& measures) {
 }
 
 std::string told(TemperatureDifference difference, const Measures& measures) {
-    return whole_degrees(in(difference, kelvin) * (measures.fahrenheit ? fahrenheit_in_a_kelvin : 1.0),
-                         measures);
+    return whole_degrees(in(difference, measures.fahrenheit ? fahrenheit_degree : kelvin), measures);
 }
 
 }  // namespace entrywise

@@ -90,6 +90,15 @@ inline constexpr double ice_point_kelvin = 273.15;
 Temperature celsius(double degrees);
 double in_celsius(Temperature temperature);
 
+/// The Fahrenheit degree, and the ice point on that scale (NIST Special Publication 811, Guide for the Use of
+/// the International System of Units, 2008, appendix B).
+inline constexpr TemperatureDifference fahrenheit_degree = TemperatureDifference::from_value(1.0 / 1.8);
+inline constexpr double ice_point_fahrenheit = 32.0;
+
+/// A thermometer reading from degrees Fahrenheit, and back.
+Temperature fahrenheit(double degrees);
+double in_fahrenheit(Temperature temperature);
+
 /// What two quantities of a kind differ by: the kind itself, but for thermometer readings.
 template <class Quantity>
 using DifferenceOf = decltype(Quantity() - Quantity());

@@ -14,14 +14,14 @@ namespace {
 constexpr UnitSpelling mass_units[] = {
     {.spelling = "kg", .factor = kilogram.value(), .preferred_from = kilogram.value()},
     {.spelling = "g", .factor = gram.value(), .preferred_from = 0.0},
-    {.spelling = "lb", .factor = pound.value()},
-    {.spelling = "oz", .factor = ounce.value()},
+    {.spelling = "lb", .factor = pound.value(), .of_the_us = true},
+    {.spelling = "oz", .factor = ounce.value(), .of_the_us = true},
     {.spelling = "mg", .factor = milligram.value()},
-    {.spelling = "lbs", .factor = pound.value()},
-    {.spelling = "pound", .factor = pound.value()},
-    {.spelling = "pounds", .factor = pound.value()},
-    {.spelling = "ounce", .factor = ounce.value()},
-    {.spelling = "ounces", .factor = ounce.value()},
+    {.spelling = "lbs", .factor = pound.value(), .of_the_us = true},
+    {.spelling = "pound", .factor = pound.value(), .of_the_us = true},
+    {.spelling = "pounds", .factor = pound.value(), .of_the_us = true},
+    {.spelling = "ounce", .factor = ounce.value(), .of_the_us = true},
+    {.spelling = "ounces", .factor = ounce.value(), .of_the_us = true},
     {.spelling = "gram", .factor = gram.value()},
     {.spelling = "grams", .factor = gram.value()},
     {.spelling = "kilogram", .factor = kilogram.value()},
@@ -34,18 +34,18 @@ constexpr Volume fluid_ounce = gallon / 128.0;
 constexpr UnitSpelling volume_units[] = {
     {.spelling = "L", .factor = liter.value(), .preferred_from = liter.value()},
     {.spelling = "mL", .factor = milliliter.value(), .preferred_from = 0.0},
-    {.spelling = "gal", .factor = gallon.value()},
-    {.spelling = "qt", .factor = quart.value()},
+    {.spelling = "gal", .factor = gallon.value(), .of_the_us = true},
+    {.spelling = "qt", .factor = quart.value(), .of_the_us = true},
     {.spelling = "hL", .factor = hectoliter.value()},
-    {.spelling = "fl oz", .factor = fluid_ounce.value()},
+    {.spelling = "fl oz", .factor = fluid_ounce.value(), .of_the_us = true},
     {.spelling = "m3", .factor = 1.0},
     {.spelling = "m³", .factor = 1.0},
     {.spelling = "liter", .factor = liter.value()},
     {.spelling = "liters", .factor = liter.value()},
-    {.spelling = "gallon", .factor = gallon.value()},
-    {.spelling = "gallons", .factor = gallon.value()},
-    {.spelling = "quart", .factor = quart.value()},
-    {.spelling = "quarts", .factor = quart.value()},
+    {.spelling = "gallon", .factor = gallon.value(), .of_the_us = true},
+    {.spelling = "gallons", .factor = gallon.value(), .of_the_us = true},
+    {.spelling = "quart", .factor = quart.value(), .of_the_us = true},
+    {.spelling = "quarts", .factor = quart.value(), .of_the_us = true},
 };
 
 constexpr UnitSpelling duration_units[] = {
@@ -67,17 +67,20 @@ constexpr UnitSpelling duration_units[] = {
     {.spelling = "weeks", .factor = week.value()},
 };
 
-// The ice point: BIPM, The International System of Units, 9th edition, 2019. The Fahrenheit degree: NIST
-// Special Publication 811, Guide for the Use of the International System of Units, 2008, appendix B.
-constexpr double kelvin_per_fahrenheit = 1.0 / 1.8;
-constexpr double zero_fahrenheit_kelvin = ice_point_kelvin - 32.0 / 1.8;
+constexpr double zero_fahrenheit_kelvin = ice_point_kelvin - ice_point_fahrenheit * fahrenheit_degree.value();
 
 constexpr UnitSpelling temperature_units[] = {
     {.spelling = "C", .offset = ice_point_kelvin},
-    {.spelling = "F", .factor = kelvin_per_fahrenheit, .offset = zero_fahrenheit_kelvin},
+    {.spelling = "F",
+     .factor = fahrenheit_degree.value(),
+     .offset = zero_fahrenheit_kelvin,
+     .of_the_us = true},
     {.spelling = "K"},
     {.spelling = "°C", .offset = ice_point_kelvin},
-    {.spelling = "°F", .factor = kelvin_per_fahrenheit, .offset = zero_fahrenheit_kelvin},
+    {.spelling = "°F",
+     .factor = fahrenheit_degree.value(),
+     .offset = zero_fahrenheit_kelvin,
+     .of_the_us = true},
 };
 
 // One part per million is one milligram in a liter of water: common practice for brewing water.

@@ -25,6 +25,7 @@ struct UnitSpelling {
     const Curve* curve = nullptr;
     /// The canonical value from which on `to_text` chooses this unit by itself; by default it never does.
     double preferred_from = std::numeric_limits<double>::infinity();
+    bool of_the_us = false;  ///< customary in the US and not metric, of masses, volumes and temperatures
 };
 
 /// What kind of quantity a type is: its name with article for messages (`a mass`), its spellings (the first

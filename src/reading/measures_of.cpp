@@ -1,19 +1,15 @@
 #include "reading/measures_of.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
-#include <string>
 #include <string_view>
 #include <vector>
+
+#include "quantity/units.hpp"
 
 namespace entrywise {
 
 namespace {
-
-constexpr std::array<std::string_view, 7> of_pounds{"lb", "lbs", "pound", "pounds", "oz", "ounce", "ounces"};
-constexpr std::array<std::string_view, 2> of_fahrenheit{"F", "f"};
-constexpr std::array<std::string_view, 6> of_gallons{"gal", "gallon", "gallons", "qt", "quart", "quarts"};
 
 /// The texts under a key of a node and of all that stands in it.
 void gather(const Node& node, std::string_view key, std::vector<std::string_view>& texts) {
@@ -41,27 +37,24 @@ std::string_view last_word(std::string_view text) {
     return text.substr(static_cast<std::size_t>(text.rend() - before));
 }
 
-template <std::size_t count>
-bool most_are_of(const std::vector<std::string_view>& texts,
-                 const std::array<std::string_view, count>& units) {
-    const auto of_units = std::count_if(texts.begin(), texts.end(), [&units](std::string_view text) {
-        return std::find(units.begin(), units.end(), last_word(text)) != units.end();
+/// Whether most of what stands under the key is written in units of the US.
+template <class Quantity>
+bool is_of_the_us(const Node& recipe, std::string_view key) {
+    std::vector<std::string_view> texts;
+    gather(recipe, key, texts);
+    const auto of_the_us = std::count_if(texts.begin(), texts.end(), [](std::string_view text) {
+        const UnitSpelling* const unit = unit_spelled(kind_of<Quantity>(), last_word(text));
+        return unit != nullptr && unit->of_the_us;
     });
-    return 2 * static_cast<std::size_t>(of_units) > texts.size();
+    return 2 * static_cast<std::size_t>(of_the_us) > texts.size();
 }
 
 }  // namespace
 
 Measures measures_of(const Node& recipe) {
-    std::vector<std::string_view> masses;
-    std::vector<std::string_view> temperatures;
-    std::vector<std::string_view> volumes;
-    gather(recipe, "mass", masses);
-    gather(recipe, "temperature", temperatures);
-    gather(recipe, "volume", volumes);
-    return {.pounds = most_are_of(masses, of_pounds),
-            .fahrenheit = most_are_of(temperatures, of_fahrenheit),
-            .gallons = most_are_of(volumes, of_gallons)};
+    return {.pounds = is_of_the_us<Mass>(recipe, "mass"),
+            .fahrenheit = is_of_the_us<Temperature>(recipe, "temperature"),
+            .gallons = is_of_the_us<Volume>(recipe, "volume")};
 }
 
 }  // namespace entrywise

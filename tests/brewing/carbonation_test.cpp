@@ -8,14 +8,6 @@
 using namespace entrywise;
 using entrywise::testing::within;
 
-namespace {
-
-Temperature fahrenheit(double degrees) {
-    return celsius((degrees - 32.0) / 1.8);
-}
-
-}  // namespace
-
 TEST_CASE("kegs hold what the chart says") {
     // American Society of Brewing Chemists, chart of carbon dioxide in beer; all but the first from memory.
     for (const published::KegCarbonation& row : published::keg_carbonations) {

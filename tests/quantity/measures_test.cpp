@@ -30,6 +30,8 @@ TEST_CASE("amounts are told in the units of the recipe") {
 
 // NIST Special Publication 811, 2008, appendix B: degrees Fahrenheit are 1.8 times those of Celsius and 32.
 TEST_CASE("temperatures are told in whole degrees of the recipe's scale") {
+    CHECK(within(in_fahrenheit(celsius(100.0)), 212.0, 1e-9));
+    CHECK(within(in_celsius(fahrenheit(-40.0)), -40.0, 1e-9));
     CHECK(told(celsius(100.0), customary) == "212 °F");
     CHECK(told(celsius(66.7), customary) == "152 °F");
     CHECK(told(celsius(66.7), metric) == "67 °C");
