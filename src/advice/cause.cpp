@@ -77,7 +77,7 @@ std::string fermentation_of(const Recipe& recipe) {
     return text;
 }
 
-std::string carbonation_of(const Beer& beer) {
+std::string carbonation_words(const Beer& beer) {
     return "carbonation " + fixed(in(beer.carbonation.median(), volume_of_co2), carbonation_decimals) +
            " vol";
 }
@@ -100,7 +100,7 @@ std::vector<std::string> all_settings_behind(const std::string& attribute, const
         return {bitterness_against_malt(beer)};
     }
     if (attribute == "finish" || attribute == "sweetness" || attribute == "body") {
-        return {numbers_behind_sweetness(beer), mash_of(recipe), carbonation_of(beer)};
+        return {numbers_behind_sweetness(beer), mash_of(recipe), carbonation_words(beer)};
     }
     if (attribute == "alcohol" || attribute == "warmth") {
         return {alcohol_of(beer)};
@@ -110,11 +110,11 @@ std::vector<std::string> all_settings_behind(const std::string& attribute, const
         return {fermentation_of(recipe)};
     }
     if (attribute == "head_retention") {
-        return {carbonation_of(beer), strength_against_foam(beer), adjuncts_against_foam(beer),
+        return {carbonation_words(beer), strength_against_foam(beer), adjuncts_against_foam(beer),
                 sourness_against_foam(beer)};
     }
     if (attribute == "carbonation" || attribute == "head_size" || attribute == "creaminess") {
-        return {carbonation_of(beer)};
+        return {carbonation_words(beer)};
     }
     if (attribute == "clarity") {
         return {settling_of(beer)};

@@ -9,7 +9,6 @@
 #include "brewing/carbonation.hpp"
 #include "brewing/deviates.hpp"
 #include "brewing/hop_creep.hpp"
-#include "brewing/process.hpp"
 #include "quantity/printed_precision.hpp"
 
 namespace entrywise {
@@ -61,19 +60,15 @@ void add_late_fermentation(const Recipe& recipe, std::vector<Caution>& cautions)
     }
 }
 
-/// What dry hops may add in a bottle with live yeast, on top of what they did in their days on the beer: an
-/// upper end, as hops differ (the error of `hop_creep.hpp`), after two months in the warmth.
-Carbonation gas_of_hop_creep(const Beer& beer) {
-    constexpr double most_of_usual = 1.6;
-    const Concentration hops = beer.drivers.dry_hops.total.median();
-    const Share to_come =
-        hop_creep(hops, 8.0 * week, celsius(20.0)) - hop_creep(hops, usual_dry_hop_time, celsius(20.0));
+/// The gas that hop creep may add in a bottle, at the upper end of what hops do.
+Carbonation gas_of_hop_creep(const Recipe& recipe, const Beer& beer) {
+    const Share to_come = hop_creep_to_come(recipe.hops, recipe.volume.middle,
+                                            recipe.fermentation_temperature.value_or(celsius(20.0)));
+    const double upper_end = in(hop_creep_factor.middle + hop_creep_factor.half_width, whole);
     const double grams_of_extract_in_a_liter =
         10.0 * in(beer.real_extract.median(), plato) * in(beer.final_gravity.median(), specific_gravity);
-    const Concentration carbon_dioxide = most_of_usual * in(to_come, whole) *
-                                         in(carbon_dioxide_yield_of_extract(), whole) *
-                                         grams_of_extract_in_a_liter * gram_per_liter;
-    return in(carbon_dioxide, carbon_dioxide_in_one_volume) * volume_of_co2;
+    return carbonation_of(upper_end * in(to_come, whole) * in(carbon_dioxide_yield_of_extract(), whole) *
+                          grams_of_extract_in_a_liter * gram_per_liter);
 }
 
 void add_hop_creep(const Recipe& recipe, const Beer& beer, std::vector<Caution>& cautions) {
@@ -82,7 +77,7 @@ void add_hop_creep(const Recipe& recipe, const Beer& beer, std::vector<Caution>&
     if (!may_be_bottled(recipe) || no_yeast || recipe.measured.final_gravity) {
         return;
     }
-    const Carbonation gas = gas_of_hop_creep(beer);
+    const Carbonation gas = gas_of_hop_creep(recipe, beer);
     if (gas > bearable) {
         cautions.push_back(
             {"pressure", "Dry hops go on setting sugar free, which in a bottle may add up to " +

@@ -21,6 +21,7 @@ struct Correction {
     bool goes_half_way = false;  ///< or further, as nothing brings it in alone
 };
 
+/// How far a correction must go to be told.
 enum class Reach { all_the_way, half_way_too };
 
 /// The least changes that bring what a finding is about back to what the style accepts, each on its own, each

@@ -32,9 +32,6 @@ constexpr double simple_sugar_from = 1.1;
 /// attenuation less (working value within 10 to 15 points).
 constexpr Attenuation loss_without_mash = 0.12 * fully_attenuated;
 
-/// What hops free differs by cultivar, kiln and yeast, as in `hop_creep.hpp`.
-constexpr Uncertain<Share> hop_creep_factor{100.0 * percent, 60.0 * percent};
-
 /// No more than this part of the extract ferments, of sugar alone too: some goes into yeast and acids
 /// (working value).
 constexpr double most_fermented = 0.97;
@@ -99,27 +96,6 @@ Estimate<Attenuation> source_attenuation(const GristAddition& addition, const Pr
     return lift(attenuation, limit, yeast_attenuation, shift);
 }
 
-bool creeps(const HopAddition& addition) {
-    return addition.use == HopUse::dry_hop && addition.form != HopForm::extract && addition.mass > Mass();
-}
-
-/// All dry hops together, each for its own time on the beer.
-Share hop_creep_of(const Process& process) {
-    Mass hops;
-    for (const HopAddition& addition : process.hops) {
-        hops += creeps(addition) ? addition.mass : Mass();
-    }
-    Share creep;
-    for (const HopAddition& addition : process.hops) {
-        if (creeps(addition)) {
-            creep += in(addition.mass, hops) *
-                     hop_creep(hops / process.volume.middle, addition.time.value_or(usual_dry_hop_time),
-                               addition.temperature.value_or(process.fermentation_temperature));
-        }
-    }
-    return creep;
-}
-
 /// Real attenuation of the whole wort: the mean of its sources by their extract.
 Estimate<Attenuation> real_attenuation_of(const Process& process, const Wort& wort, Deviates& deviates) {
     const YeastClass& yeast = leading_yeast(process.yeasts);
@@ -167,7 +143,7 @@ Estimate<Share> lactose_of(const Process& process, const Wort& wort, std::size_t
 /// Raises the real attenuation by what dry hops on the yeast make fermentable.
 Estimate<Attenuation> with_hop_creep(const Estimate<Attenuation>& real, const Process& process,
                                      const Wort& wort, Deviates& deviates) {
-    const Share creep = hop_creep_of(process);
+    const Share creep = hop_creep(process.hops, process.volume.middle, process.fermentation_temperature);
     if (creep == Share()) {
         return real;
     }

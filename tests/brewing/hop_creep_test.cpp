@@ -72,6 +72,17 @@ TEST_CASE("a dry hop of nothing is none") {
     CHECK(apparent_extract_left(none) == apparent_extract_left(without));
 }
 
+TEST_CASE("what is to come is less the longer the hops were on the beer") {
+    const auto to_come = [](const Recipe& recipe) {
+        return in(hop_creep_to_come(recipe.hops, recipe.volume.middle, celsius(20.0)), whole);
+    };
+    CHECK(to_come(hoppy(2.0)) > to_come(hoppy(14.0)));
+    CHECK(to_come(hoppy(14.0)) > 0.0);
+    CHECK(within(to_come(hoppy(2.0)), creep(15.0, 56.0, 20.0) - creep(15.0, 2.0, 20.0), 1e-12));
+    CHECK(to_come(hoppy(120.0)) == 0.0);
+    CHECK(to_come(hoppy(2.0, HopForm::extract)) == 0.0);
+}
+
 TEST_CASE("two dry hops creep as one of their mass, each for its own time") {
     Recipe apart = hoppy(7.0);
     apart.hops.back().mass = 0.5 * apart.hops.back().mass;
